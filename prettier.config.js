@@ -1,0 +1,5 @@
+export default {
+  printWidth: 110,
+  singleQuote: true,
+  trailingComma: 'all',
+};
