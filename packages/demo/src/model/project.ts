@@ -1,0 +1,39 @@
+import type { Recording, ShaftLine } from '@sternline/core';
+
+/** Display units; the model itself is SI throughout. */
+export type Units = 'metric' | 'inch';
+
+/** A shaft line under an id that survives renaming. */
+export interface ProjectLine {
+  readonly id: string;
+  readonly line: ShaftLine;
+}
+
+/** One run of the model at known conditions, with what was recorded in it. */
+export interface Trial {
+  readonly id: string;
+  readonly name: string;
+  readonly lineId: string;
+  /** rad/s, shaft speed during the run, where the builder knows it. */
+  readonly speed?: number;
+  /** Where and how: bench or water, where the phone lay. */
+  readonly note: string;
+  /** Whether it was computed from the line with a stated seed rather than recorded. */
+  readonly simulated: boolean;
+  readonly recording: Recording;
+}
+
+/** Everything the page holds. Plain data; `app-root` alone owns it. */
+export interface Project {
+  readonly format: 'sternline-project';
+  readonly version: 1;
+  readonly name: string;
+  readonly note: string;
+  readonly units: Units;
+  /** rad/s */
+  readonly wantedSpeed: number;
+  readonly lines: readonly ProjectLine[];
+  /** Id of the line that is being worked on. */
+  readonly openLine: string;
+  readonly trials: readonly Trial[];
+}
