@@ -15,7 +15,8 @@ const CORE: Record<string, readonly string[]> = {
   recording: ['internal', 'numerics'],
   spectrum: ['internal', 'numerics', 'recording'],
   orders: ['internal', 'numerics', 'recording', 'spectrum'],
-  study: ['internal', 'numerics', 'line', 'motion', 'whirl'],
+  drive: ['internal', 'numerics', 'line'],
+  study: ['internal', 'numerics', 'line', 'motion', 'whirl', 'drive'],
   simulate: ['internal', 'numerics', 'line', 'motion', 'whirl', 'recording'],
   diagnosis: ['internal', 'numerics', 'line', 'motion', 'whirl', 'recording', 'spectrum', 'orders', 'study'],
 };
@@ -84,7 +85,8 @@ describe('the core', () => {
   const files = sources(join(root, 'packages/core/src'));
 
   it('touches no page, file, clock or chance', () => {
-    const forbidden = /\b(document|window|navigator|localStorage|process|Date\.now|performance\.now|Math\.random)\b/;
+    const forbidden =
+      /\b(document|window|navigator|localStorage|process|Date\.now|performance\.now|Math\.random)\b/;
     const guilty = files.filter((file) => {
       const code = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*|'[^'\n]*'|`[^`]*`/g, '');
       return forbidden.test(code.replace(/\bwindow\b(?=\s*[:?,})=;.[])/g, ''));
@@ -99,7 +101,10 @@ describe('the core', () => {
 
   it('re-exports from its index, and nothing else stands there', () => {
     const index = readFileSync(join(root, 'packages/core/src/index.ts'), 'utf8');
-    const code = index.replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '').replace(/\s+/g, ' ').trim();
+    const code = index
+      .replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '')
+      .replace(/\s+/g, ' ')
+      .trim();
     expect(code.replace(/export (type )?(\*|\{[^}]*\}) from '[^']+';/g, '').trim()).toBe('');
   });
 });

@@ -55,7 +55,8 @@ function instrument(code: string): string {
       if (!stated) return line;
       const [, , expression, value] = stated;
       const declared = /^(?:const|let)\s+(\w+)\s*=/.exec(expression!);
-      if (declared) return `${expression}; await __state(async () => ${declared[1]!}, ${JSON.stringify(value)});`;
+      if (declared)
+        return `${expression}; await __state(async () => ${declared[1]!}, ${JSON.stringify(value)});`;
       return `await __state(async () => (${expression}), ${JSON.stringify(value)});`;
     })
     .join('\n');
@@ -92,7 +93,10 @@ async function state(run: () => Promise<unknown>, text: string): Promise<void> {
 
 async function run(example: Example): Promise<number> {
   let statements = 0;
-  const code = ts.transpile(instrument(example.code), { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext });
+  const code = ts.transpile(instrument(example.code), {
+    target: ts.ScriptTarget.ES2022,
+    module: ts.ModuleKind.ESNext,
+  });
   const names = Object.keys(core);
   const AsyncFunction = Object.getPrototypeOf(run).constructor as new (
     ...parts: string[]

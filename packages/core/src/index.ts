@@ -5,3 +5,7 @@ export type * from './recording/types.js';
 export type * from './spectrum/types.js';
 export type * from './study/types.js';
 export type * from './diagnosis/types.js';
+export { amplitudeSpectrum } from './spectrum/amplitude-spectrum.js';
+export { welch } from './spectrum/welch.js';
+export { windowFacts } from './spectrum/window-facts.js';
+export { windowSamples } from './spectrum/window-samples.js';

@@ -1,6 +1,7 @@
 import type { SpeedFluctuation } from '../motion/types.js';
 import type { ModeShape, Whirl } from '../whirl/types.js';
 
+/** `inside` a band to avoid, `near` one or above the first whirl, or `clear` of them. */
 export type Verdict = 'clear' | 'near' | 'inside';
 
 /** A figure of a sentence, in SI, with the kind of quantity it is. */
@@ -9,8 +10,9 @@ export interface Figure {
   readonly quantity: Quantity;
 }
 
-/** speed rad/s · angle rad · length m · frequency Hz · ratio and count dimensionless. */
-export type Quantity = 'speed' | 'angle' | 'length' | 'frequency' | 'ratio' | 'count';
+/** speed rad/s · angle rad · length m · frequency Hz · speed-angle rad²/s · share, ratio and count dimensionless. */
+export type Quantity =
+  'speed' | 'angle' | 'length' | 'frequency' | 'speed-angle' | 'share' | 'ratio' | 'count';
 
 /** A sentence whose figures are kept apart, so that each reader can have their own units. */
 export interface Statement {
@@ -24,18 +26,14 @@ export interface Statement {
 /** One reason behind a verdict. */
 export interface Reason extends Statement {
   readonly kind: ReasonKind;
-  readonly severity: Verdict;
+  /** What it does to the verdict; a `note` leaves the verdict alone. */
+  readonly severity: Verdict | 'note';
   /** Where its limit comes from. */
   readonly source: string;
 }
 
 export type ReasonKind =
-  | 'band'
-  | 'above-first-whirl'
-  | 'margin'
-  | 'joint-angle-limit'
-  | 'speed-times-angle'
-  | 'unequal-joints';
+  'band' | 'above-first-whirl' | 'margin' | 'joint-angle-limit' | 'speed-times-angle' | 'fluctuation';
 
 /** What shakes the line at this order. */
 export type Excitation = 'unbalance' | 'joints' | 'blades';
@@ -54,6 +52,8 @@ export interface LineCriticalSpeed {
 
 /** Speeds not to dwell in. */
 export interface AvoidBand extends Statement {
+  /** In words, lower case: 'first whirl', 'first whirl driven by the joints, twice a turn'. */
+  readonly name: string;
   /** rad/s */
   readonly from: number;
   /** rad/s */
@@ -70,25 +70,26 @@ export interface AvoidBand extends Statement {
 
 export interface JointAssessment {
   readonly index: number;
-  readonly name: string;
+  readonly kind: 'universal' | 'rigid' | 'flexible';
   /** rad */
   readonly angle: number;
-  /** max − min of its own speed ratio. */
+  /** max − min of its own speed ratio; 0 for a rigid or flexible joint. */
   readonly degree: number;
 }
 
+/** The fastest that the line should turn. */
 export interface SpeedLimit extends Statement {
   /** rad/s */
   readonly speed: number;
 }
 
-/** Shares of a critical speed to keep clear of. */
+/** Shares of a critical speed to keep clear of, on either side. */
 export interface Margins {
-  /** First order, either side. Default 0.25. */
+  /** First order. Default 0.25. */
   readonly whirl: number;
-  /** Second order of universal joints, either side. Default 0.15. */
+  /** Second order, where universal joints run at an angle. Default 0.15. */
   readonly joints: number;
-  /** Blade order, either side. Default 0.15. */
+  /** Blade order. Default 0.15. */
   readonly blades: number;
 }
 
@@ -100,10 +101,12 @@ export interface AssessOptions {
 
 /** Everything about one line at one speed. */
 export interface Assessment {
+  /** rad/s */
   readonly speed: number;
   readonly joints: readonly JointAssessment[];
   readonly fluctuation: SpeedFluctuation;
   readonly criticalSpeeds: readonly LineCriticalSpeed[];
+  /** By where they begin. */
   readonly avoidBands: readonly AvoidBand[];
   readonly speedLimit: SpeedLimit;
   readonly verdict: Verdict;

@@ -1,0 +1,143 @@
+import { refusal } from '../internal/refuse.js';
+import { checkWhole } from '../internal/checks.js';
+import type { Gap } from '../recording/types.js';
+import { createFourierPlan } from './fourier-plan.js';
+import type { Detrend, SegmentOptions } from './types.js';
+import { windowCoefficients } from './window-coefficients.js';
+import { windowSamples } from './window-samples.js';
+
+export interface AverageOptions extends SegmentOptions {
+  readonly segmentLength: number;
+  /** Length of the transform; zeros fill what the segment leaves. Default the segment's length. */
+  readonly transformLength?: number;
+  /** The public function that asks, for the refusal. */
+  readonly caller: string;
+}
+
+export interface AveragePower {
+  /** Mean of |X(k)|² over the segments, k = 0 … half the transform length. */
+  readonly power: Float64Array;
+  readonly segments: number;
+  /** Samples from the start of one segment to the next. */
+  readonly step: number;
+  /** Samples of the window. */
+  readonly window: Float64Array;
+  readonly sum: number;
+  readonly sumOfSquares: number;
+}
+
+/**
+ * Averages the power of windowed, overlapping segments.
+ *
+ * Two real segments a and b share one transform of a + ib: |A(k)|² + |B(k)|² = (|Z(k)|² + |Z(N − k)|²) / 2,
+ * and the sum of powers is all that an average needs.
+ */
+export function averagePower(samples: ArrayLike<number>, options: AverageOptions): AveragePower {
+  const { segmentLength, overlap = 0.5, window: name = 'hann', detrend = 'constant', gaps = [], caller } = options;
+  checkWhole(`${caller}: segmentLength`, segmentLength, [2, Math.max(2, samples.length)]);
+  if (samples.length < 2) throw refusal(`${caller}: samples`, 'at least 2 long', samples.length);
+  if (!(overlap >= 0 && overlap < 1)) throw refusal(`${caller}: overlap`, 'at least 0 and below 1', overlap);
+  if (!DETRENDS.includes(detrend)) throw refusal(`${caller}: detrend`, `one of ${DETRENDS.join(', ')}`, detrend);
+  windowCoefficients(`${caller}: window`, name);
+  checkSamples(caller, samples);
+  const length = options.transformLength ?? segmentLength;
+  const window = windowSamples(name, segmentLength);
+  const step = segmentLength - Math.floor(overlap * segmentLength);
+  const starts = segmentStarts(samples.length, { segmentLength, step, gaps });
+  if (starts.length === 0) throw refusal(`${caller}: segmentLength`, 'short enough to fit between the gaps', segmentLength);
+  const data = samples instanceof Float64Array ? samples : Float64Array.from(samples);
+  return {
+    power: sumPairs(data, { starts, window, detrend, length }),
+    segments: starts.length,
+    step,
+    window,
+    sum: window.reduce((total, w) => total + w, 0),
+    sumOfSquares: window.reduce((total, w) => total + w * w, 0),
+  };
+}
+
+const DETRENDS: readonly Detrend[] = ['none', 'constant', 'linear'];
+
+function checkSamples(caller: string, samples: ArrayLike<number>): void {
+  for (let n = 0; n < samples.length; n++) {
+    const x = samples[n];
+    if (!Number.isFinite(x)) throw new RangeError(`${caller}: samples must be finite numbers, got ${x} at index ${n}`);
+  }
+}
+
+function segmentStarts(
+  total: number,
+  { segmentLength, step, gaps }: { segmentLength: number; step: number; gaps: readonly Gap[] },
+): number[] {
+  const starts: number[] = [];
+  for (let start = 0; start + segmentLength <= total; start += step) {
+    const end = start + segmentLength;
+    if (!gaps.some((gap) => gap.start < end && gap.start + gap.count > start)) starts.push(start);
+  }
+  return starts;
+}
+
+interface Cut {
+  readonly starts: readonly number[];
+  readonly window: Float64Array;
+  readonly detrend: Detrend;
+  readonly length: number;
+}
+
+function sumPairs(samples: Float64Array, { starts, window, detrend, length }: Cut): Float64Array {
+  const plan = createFourierPlan(length);
+  const data = new Float64Array(2 * length);
+  const out = new Float64Array(2 * length);
+  const power = new Float64Array(Math.floor(length / 2) + 1);
+  for (let i = 0; i < starts.length; i += 2) {
+    load(data, samples, { start: starts[i] ?? 0, window, detrend, part: 0 });
+    const second = starts[i + 1];
+    if (second !== undefined) load(data, samples, { start: second, window, detrend, part: 1 });
+    else for (let n = 1; n < 2 * window.length; n += 2) data[n] = 0;
+    plan.transform(out, data);
+    addPower(power, out);
+  }
+  const scale = 1 / (2 * starts.length);
+  for (let k = 0; k < power.length; k++) power[k] = (power[k] ?? 0) * scale;
+  return power;
+}
+
+function addPower(power: Float64Array, out: Float64Array): void {
+  const length = out.length / 2;
+  for (let k = 0; k < power.length; k++) {
+    const i = 2 * k;
+    const j = k === 0 ? 0 : 2 * (length - k);
+    const a = out[i] ?? 0;
+    const b = out[i + 1] ?? 0;
+    const c = out[j] ?? 0;
+    const d = out[j + 1] ?? 0;
+    power[k] = (power[k] ?? 0) + a * a + b * b + c * c + d * d;
+  }
+}
+
+/** Writes one segment, its trend taken out and windowed, as the real (part 0) or imaginary (part 1) half of `data`. */
+function load(
+  data: Float64Array,
+  samples: Float64Array,
+  { start, window, detrend, part }: { start: number; window: Float64Array; detrend: Detrend; part: 0 | 1 },
+): void {
+  const length = window.length;
+  const middle = (length - 1) / 2;
+  let sum = 0;
+  let moment = 0;
+  if (detrend === 'constant') {
+    for (let n = 0; n < length; n++) sum += samples[start + n] ?? 0;
+  } else if (detrend === 'linear') {
+    for (let n = 0; n < length; n++) {
+      const x = samples[start + n] ?? 0;
+      sum += x;
+      moment += (n - middle) * x;
+    }
+  }
+  const mean = sum / length;
+  // Σ (n − middle)² = N (N² − 1) / 12
+  const slope = (12 * moment) / (length * (length * length - 1));
+  for (let n = 0; n < length; n++) {
+    data[2 * n + part] = ((samples[start + n] ?? 0) - mean - slope * (n - middle)) * (window[n] ?? 0);
+  }
+}

@@ -1,0 +1,202 @@
+import { parseShaftLine, ShaftLineError } from '@sternline/core';
+import type { Channel, Recording } from '@sternline/core';
+import type { Project, ProjectLine, Trial } from './project.js';
+import { samplesFromText, samplesToText } from './samples-text.js';
+
+/** A project file that cannot be read; says everything that is wrong with it. */
+export class ProjectFileError extends Error {
+  constructor(readonly faults: readonly string[]) {
+    super(faults.join(' '));
+    this.name = 'ProjectFileError';
+  }
+}
+
+/** The text of a project file. */
+export function writeProjectFile(project: Project): string {
+  return JSON.stringify(
+    project,
+    (_key, value: unknown) => (value instanceof Float64Array ? samplesToText(value) : value),
+    1,
+  );
+}
+
+/**
+ * Reads a project file and checks all of it.
+ *
+ * @param text - the content of the file
+ * @returns the project
+ * @throws ProjectFileError with every fault, each in one sentence
+ */
+export function readProjectFile(text: string): Project {
+  const data = asProject(parseJson(text));
+  const faults: string[] = [];
+  const lines = readLines(data['lines'], faults);
+  const trials = readTrials(data['trials'], faults);
+  const wantedSpeed = data['wantedSpeed'];
+  if (!isPositive(wantedSpeed)) faults.push('The wanted speed is not a number greater than 0.');
+  if (faults.length > 0 || !isPositive(wantedSpeed)) throw new ProjectFileError(faults);
+  const open = asText(data['openLine']);
+  return {
+    format: 'sternline-project',
+    version: 1,
+    name: asText(data['name']) || 'Unnamed project',
+    note: asText(data['note']),
+    units: data['units'] === 'inch' ? 'inch' : 'metric',
+    wantedSpeed,
+    lines,
+    openLine: lines.some((line) => line.id === open) ? open : (lines[0]?.id ?? ''),
+    trials,
+  };
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new ProjectFileError([`This is not a project file: its text is not JSON (${why}).`]);
+  }
+}
+
+function asProject(value: unknown): Fields {
+  const fields = asFields(value);
+  if (fields?.['format'] !== 'sternline-project') {
+    throw new ProjectFileError(['This file is JSON, but not a project saved by this page.']);
+  }
+  if (fields['version'] !== 1) {
+    throw new ProjectFileError([
+      `The file is of version ${JSON.stringify(fields['version'])}; this page reads version 1.`,
+    ]);
+  }
+  return fields;
+}
+
+function readLines(value: unknown, faults: string[]): ProjectLine[] {
+  if (!Array.isArray(value) || value.length === 0) {
+    faults.push('The project holds no shaft line.');
+    return [];
+  }
+  const lines = value.flatMap((entry: unknown, index) => readLine(asFields(entry), { index, faults }));
+  const ids = new Set(lines.map((line) => line.id));
+  if (ids.size < lines.length) faults.push('Two shaft lines have the same id.');
+  return lines;
+}
+
+interface Place {
+  readonly index: number;
+  readonly faults: string[];
+}
+
+function readLine(entry: Fields | undefined, { index, faults }: Place): ProjectLine[] {
+  try {
+    return [{ id: asText(entry?.['id']) || `line-${index + 1}`, line: parseShaftLine(entry?.['line']) }];
+  } catch (error) {
+    if (!(error instanceof ShaftLineError)) throw error;
+    faults.push(`Shaft line ${index + 1}: ${error.message}`);
+    return [];
+  }
+}
+
+function readTrials(value: unknown, faults: string[]): Trial[] {
+  if (value === undefined) return [];
+  if (!Array.isArray(value)) {
+    faults.push('The trials are not a list.');
+    return [];
+  }
+  return value.flatMap((entry: unknown, index) => readTrial(asFields(entry), { index, faults }));
+}
+
+function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[] {
+  const recording = readRecording(asFields(entry?.['recording']));
+  if (!entry || typeof recording === 'string') {
+    faults.push(`Trial ${index + 1}: ${typeof recording === 'string' ? recording : 'it is empty.'}`);
+    return [];
+  }
+  const speed = entry['speed'];
+  return [
+    {
+      id: asText(entry['id']) || `trial-${index + 1}`,
+      name: asText(entry['name']) || recording.name,
+      lineId: asText(entry['lineId']),
+      ...(isPositive(speed) ? { speed } : {}),
+      note: asText(entry['note']),
+      simulated: entry['simulated'] === true,
+      recording,
+    },
+  ];
+}
+
+function readRecording(fields: Fields | undefined): Recording | string {
+  if (!fields) return 'it has no recording.';
+  const sampleRate = fields['sampleRate'];
+  if (!isPositive(sampleRate)) return 'its sampling rate is not a number greater than 0.';
+  const channels = readChannels(fields['channels']);
+  if (!channels) return 'its samples cannot be read.';
+  const sampling = asFields(fields['sampling']);
+  const kind = sampling?.['kind'] === 'sound' ? 'sound' : 'motion';
+  const duration = (channels[0]?.samples.length ?? 0) / sampleRate;
+  const given = sampling as Partial<Recording['sampling']> | undefined;
+  return {
+    name: asText(fields['name']) || 'recording',
+    sampleRate,
+    channels,
+    sampling: {
+      kind,
+      duration,
+      rateFrom: given?.rateFrom ?? 'given',
+      jitter: asNumber(given?.jitter),
+      stampStep: asNumber(given?.stampStep),
+      gaps: asList(given?.gaps),
+      equalStamps: asNumber(given?.equalStamps),
+      unsortedRows: asNumber(given?.unsortedRows),
+      badCells: given?.badCells ?? { count: 0, lines: [] },
+      clipping: asList(given?.clipping),
+      columns: asList(given?.columns),
+      notes: asList(given?.notes),
+    },
+  };
+}
+
+const CHANNEL_UNITS: readonly Channel['unit'][] = ['m/s²', 'rad/s', 'full scale'];
+
+function readChannels(value: unknown): Channel[] | undefined {
+  if (!Array.isArray(value) || value.length === 0) return undefined;
+  const channels = value.flatMap((entry: unknown): Channel[] => {
+    const fields = asFields(entry);
+    const unit = CHANNEL_UNITS.find((known) => known === fields?.['unit']);
+    const samples = tryReadSamples(fields?.['samples']);
+    return unit && samples ? [{ name: asText(fields?.['name']), unit, samples }] : [];
+  });
+  return channels.length === value.length ? channels : undefined;
+}
+
+function tryReadSamples(value: unknown): Float64Array | undefined {
+  if (typeof value !== 'string') return undefined;
+  try {
+    return samplesFromText(value);
+  } catch {
+    return undefined;
+  }
+}
+
+function asFields(value: unknown): Fields | undefined {
+  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : undefined;
+}
+
+function asText(value: unknown): string {
+  return typeof value === 'string' ? value : '';
+}
+
+function asNumber(value: unknown): number {
+  return typeof value === 'number' && Number.isFinite(value) ? value : 0;
+}
+
+function asList<Item>(value: readonly Item[] | undefined): readonly Item[] {
+  return Array.isArray(value) ? value : [];
+}
+
+function isPositive(value: unknown): value is number {
+  return typeof value === 'number' && Number.isFinite(value) && value > 0;
+}
