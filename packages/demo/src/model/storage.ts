@@ -21,8 +21,18 @@ export async function keepProject(project: Project): Promise<Kept> {
 export async function recallProject(): Promise<Project | undefined> {
   try {
     const text = await get<string>(KEY);
-    return text === undefined ? undefined : readProjectFile(text);
+    return text === undefined ? undefined : await readKept(text);
   } catch {
+    return undefined;
+  }
+}
+
+// What cannot be read is put aside rather than written over: it may be of a later version of the page.
+async function readKept(text: string): Promise<Project | undefined> {
+  try {
+    return readProjectFile(text);
+  } catch {
+    await set(`${KEY}-unreadable`, text);
     return undefined;
   }
 }

@@ -110,19 +110,13 @@ function coarse(value: number, quantity: ScreenQuantity): number {
   return step > 0 && Math.abs(value) >= 100 * step ? Math.round(value / step) * step : value;
 }
 
+const WHOLE: readonly ScreenQuantity[] = ['speed', 'count', 'speed-angle'];
+
 function sensibleDecimals(size: number, quantity: ScreenQuantity): number {
-  switch (quantity) {
-    case 'speed':
-    case 'count':
-    case 'speed-angle':
-      return 0;
-    case 'angle':
-      return 1;
-    case 'share':
-      return size !== 0 && size < 1 ? 2 : size < 10 ? 1 : 0;
-    default:
-      return significantDecimals(size, 3);
-  }
+  if (WHOLE.includes(quantity)) return 0;
+  if (quantity === 'angle') return 1;
+  if (quantity !== 'share') return significantDecimals(size, 3);
+  return size !== 0 && size < 1 ? 2 : size < 10 ? 1 : 0;
 }
 
 function significantDecimals(size: number, digits: number): number {
