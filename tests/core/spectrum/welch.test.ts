@@ -117,7 +117,7 @@ describe('welch refuses', () => {
 
   it('samples that are not finite', () => {
     expect(() => welch([1, 2, NaN, 4], 1, { segmentLength: 4 })).toThrow(
-      new RangeError('welch: samples must be finite numbers, got NaN at index 2'),
+      new RangeError('welch: samples[2] must be a finite number, got NaN'),
     );
   });
 });

@@ -29,6 +29,8 @@ export function amplitudeSpectrum(
   checkPositive('amplitudeSpectrum: sampleRate', sampleRate);
   const segmentLength = options.segmentLength ?? samples.length;
   const { power, sum } = averagePower(samples, { ...options, segmentLength, caller: 'amplitudeSpectrum' });
-  const amplitude = power.map((value, k) => ((k === 0 || 2 * k === segmentLength ? 1 : 2) * Math.sqrt(value)) / sum);
+  const amplitude = power.map(
+    (value, k) => ((k === 0 || 2 * k === segmentLength ? 1 : 2) * Math.sqrt(value)) / sum,
+  );
   return { frequency: lineFrequencies(segmentLength, sampleRate), amplitude };
 }

@@ -33,18 +33,27 @@ export interface AveragePower {
  * and the sum of powers is all that an average needs.
  */
 export function averagePower(samples: ArrayLike<number>, options: AverageOptions): AveragePower {
-  const { segmentLength, overlap = 0.5, window: name = 'hann', detrend = 'constant', gaps = [], caller } = options;
+  const {
+    segmentLength,
+    overlap = 0.5,
+    window: name = 'hann',
+    detrend = 'constant',
+    gaps = [],
+    caller,
+  } = options;
   checkWhole(`${caller}: segmentLength`, segmentLength, [2, Math.max(2, samples.length)]);
   if (samples.length < 2) throw refusal(`${caller}: samples`, 'at least 2 long', samples.length);
   if (!(overlap >= 0 && overlap < 1)) throw refusal(`${caller}: overlap`, 'at least 0 and below 1', overlap);
-  if (!DETRENDS.includes(detrend)) throw refusal(`${caller}: detrend`, `one of ${DETRENDS.join(', ')}`, detrend);
+  if (!DETRENDS.includes(detrend))
+    throw refusal(`${caller}: detrend`, `one of ${DETRENDS.join(', ')}`, detrend);
   windowCoefficients(`${caller}: window`, name);
   checkSamples(caller, samples);
   const length = options.transformLength ?? segmentLength;
   const window = windowSamples(name, segmentLength);
   const step = segmentLength - Math.floor(overlap * segmentLength);
   const starts = segmentStarts(samples.length, { segmentLength, step, gaps });
-  if (starts.length === 0) throw refusal(`${caller}: segmentLength`, 'short enough to fit between the gaps', segmentLength);
+  if (starts.length === 0)
+    throw refusal(`${caller}: segmentLength`, 'short enough to fit between the gaps', segmentLength);
   const data = samples instanceof Float64Array ? samples : Float64Array.from(samples);
   return {
     power: sumPairs(data, { starts, window, detrend, length }),
@@ -60,8 +69,8 @@ const DETRENDS: readonly Detrend[] = ['none', 'constant', 'linear'];
 
 function checkSamples(caller: string, samples: ArrayLike<number>): void {
   for (let n = 0; n < samples.length; n++) {
-    const x = samples[n];
-    if (!Number.isFinite(x)) throw new RangeError(`${caller}: samples must be finite numbers, got ${x} at index ${n}`);
+    const x = samples[n] ?? NaN;
+    if (!Number.isFinite(x)) throw refusal(`${caller}: samples[${n}]`, 'a finite number', x);
   }
 }
 

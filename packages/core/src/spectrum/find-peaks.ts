@@ -1,0 +1,112 @@
+import { checkPositive } from '../internal/checks.js';
+import { refusal } from '../internal/refuse.js';
+import { fUpperQuantile } from '../numerics/f-upper-quantile.js';
+import { interpolatePeak } from './interpolate-peak.js';
+import type { LineSpectrum } from './line-spectrum.js';
+import { lineSpectrum } from './line-spectrum.js';
+import { magnitudeError } from './magnitude-error.js';
+import type { Peak, PeakOptions, WindowName } from './types.js';
+import { windowResponse } from './window-response.js';
+
+/**
+ * Lines that stand above the noise around them, with frequency and amplitude read between the lines of the spectrum.
+ *
+ * A line is a peak where its averaged power over the floor exceeds the F quantile that noise alone would exceed on any
+ * line in `falseAlarmRate` of recordings, where it is not the leakage of a stronger one, and where the spectrum
+ * falls to half between it and any stronger one.
+ *
+ * @param samples - uniform in time
+ * @param sampleRate - Hz, greater than 0
+ * @param options - see {@link PeakOptions}
+ * @returns peaks in order of frequency; amplitudes in the unit of the samples
+ * @throws RangeError as {@link welch} does, and for a false-alarm rate outside 0 … 1
+ * @remarks The rate is for Gaussian noise, white or coloured, whose spectrum is smooth in log frequency over about
+ *   1.5 octaves. Errors are one standard error from the noise around the line; they know nothing of a drifting speed.
+ *   Two sines closer than two lines (four with the wider windows) are read as one. With the flat-top window frequency is
+ *   not read between lines, because its top is too flat to tell.
+ * @example
+ * ```ts
+ * const samples = Float64Array.from({ length: 4000 }, (_, n) => 0.5 * Math.sin(2 * Math.PI * 20.3 * n / 200)
+ *   + 0.2 * Math.sin(n * n));
+ * const [peak] = findPeaks(samples, 200);
+ * peak.frequency // → 20.3 Hz
+ * peak.amplitude // → 0.50
+ * ```
+ * @see Smith, Spectral Audio Signal Processing, eq. 6.30 (parabola); Hann pair derived from its transform
+ */
+export function findPeaks(samples: ArrayLike<number>, sampleRate: number, options: PeakOptions = {}): Peak[] {
+  checkPositive('findPeaks: sampleRate', sampleRate);
+  const { falseAlarmRate = 0.005, window = 'hann' } = options;
+  if (!(falseAlarmRate > 0 && falseAlarmRate < 1)) {
+    throw refusal('findPeaks: falseAlarmRate', 'between 0 and 1', falseAlarmRate);
+  }
+  const spectrum = lineSpectrum(samples, sampleRate, { ...options, padding: 1, caller: 'findPeaks' });
+  return candidates(spectrum, falseAlarmRate)
+    .reduce<number[]>((kept, k) => (stands(spectrum, kept, k) ? [...kept, k] : kept), [])
+    .sort((a, b) => a - b)
+    .map((k) => describePeak(spectrum, window, k));
+}
+
+/** Lines higher than both neighbours and than noise would be, highest first. */
+function candidates(spectrum: LineSpectrum, falseAlarmRate: number): number[] {
+  const { power, floor, floorDegrees, averages, first, last } = spectrum;
+  const probability = falseAlarmRate / Math.max(1, last - first + 1);
+  const thresholds = new Map<number, number>();
+  const threshold = (degrees: number): number => {
+    const key = Math.round(8 * Math.log2(degrees));
+    const known = thresholds.get(key) ?? fUpperQuantile(probability, [2 * averages, 2 ** (key / 8)]);
+    thresholds.set(key, known);
+    return known;
+  };
+  const found: number[] = [];
+  for (let k = first; k <= last; k++) {
+    const value = power[k] ?? 0;
+    if (value <= (floor[k] ?? 0) || value < (power[k - 1] ?? 0) || value <= (power[k + 1] ?? 0)) continue;
+    if (value > threshold(floorDegrees[k] ?? 1) * (floor[k] ?? 0)) found.push(k);
+  }
+  return found.sort((a, b) => (power[b] ?? 0) - (power[a] ?? 0));
+}
+
+/** Whether line k is more than the leakage or the skirt of the stronger ones. */
+function stands(spectrum: LineSpectrum, stronger: readonly number[], k: number): boolean {
+  const { power, coefficients, segmentLength } = spectrum;
+  const value = power[k] ?? 0;
+  return stronger.every((other) => {
+    const distance = Math.abs(other - k);
+    if (distance <= coefficients.length) return false;
+    // Half a line on either side covers where the stronger sine may really lie; 4 leaves 6 dB for its interpolation.
+    const leak = Math.max(
+      windowResponse(coefficients, segmentLength, distance - 0.5),
+      windowResponse(coefficients, segmentLength, distance - 0.25),
+      windowResponse(coefficients, segmentLength, distance + 0.5),
+    );
+    if (value < 4 * leak * leak * (power[other] ?? 0)) return false;
+    return lowestBetween(power, k, other) < value / 2;
+  });
+}
+
+function lowestBetween(power: Float64Array, a: number, b: number): number {
+  let lowest = Infinity;
+  for (let k = Math.min(a, b) + 1; k < Math.max(a, b); k++) lowest = Math.min(lowest, power[k] ?? 0);
+  return lowest;
+}
+
+function describePeak(spectrum: LineSpectrum, window: WindowName, k: number): Peak {
+  const { power, floor, amplitudeAverages, frequencyAverages, resolution, segmentLength, coefficients } =
+    spectrum;
+  const noise = floor[k] ?? 0;
+  const magnitudes = [k - 1, k, k + 1].map((line) => Math.sqrt(Math.max((power[line] ?? 0) - noise, 0)));
+  // The two lines of the rectangular window are not the antisymmetric pair that frequencyAverages is for.
+  const averages = window === 'rectangular' ? amplitudeAverages : frequencyAverages;
+  const { offset, error } = interpolatePeak(magnitudes, { window, coefficients, noise, averages });
+  const response = windowResponse(coefficients, segmentLength, offset) / Math.SQRT2;
+  const magnitude = magnitudes[1] ?? 0;
+  return {
+    frequency: (k + offset) * resolution,
+    frequencyError: error * resolution,
+    amplitude: magnitude / response,
+    amplitudeError: magnitudeError(magnitude, { noise, averages: amplitudeAverages }) / response,
+    floor: Math.sqrt(2 * noise),
+    prominence: 10 * Math.log10((power[k] ?? 0) / noise),
+  };
+}

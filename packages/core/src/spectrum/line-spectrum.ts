@@ -1,0 +1,104 @@
+import { averagePower } from './average-power.js';
+import { noiseFloor } from './noise-floor.js';
+import type { SegmentOptions } from './types.js';
+import { windowCoefficients } from './window-coefficients.js';
+
+export interface LineSpectrumOptions extends SegmentOptions {
+  readonly segmentLength?: number;
+  /** Transform length over segment length, a whole number. */
+  readonly padding: number;
+  readonly caller: string;
+}
+
+/** A spectrum with its noise floor, ready for judging what stands out of it. */
+export interface LineSpectrum {
+  /** Mean square of a sine on line k / padding, unit²: A²/2, noise included. */
+  readonly power: Float64Array;
+  /** Lines of `power` between two lines of the segment. */
+  readonly padding: number;
+  /** Mean square that noise alone shows on segment line k, unit². */
+  readonly floor: Float64Array;
+  /** Degrees of freedom behind `floor`, line by line. */
+  readonly floorDegrees: Float64Array;
+  /** Number of independent segments that would average the power of noise as well as the overlapping ones do. */
+  readonly averages: number;
+  /** The same for the amplitude of a sine, and for its frequency, in noise. */
+  readonly amplitudeAverages: number;
+  readonly frequencyAverages: number;
+  readonly segmentLength: number;
+  /** Hz between two lines of the segment. */
+  readonly resolution: number;
+  /** First and last segment line that can be judged: clear of the mean and of half the rate. */
+  readonly first: number;
+  readonly last: number;
+  readonly coefficients: readonly number[];
+}
+
+/** Averages the spectrum of `samples` and fits its noise floor. */
+export function lineSpectrum(
+  samples: ArrayLike<number>,
+  sampleRate: number,
+  options: LineSpectrumOptions,
+): LineSpectrum {
+  const segmentLength = options.segmentLength ?? defaultSegmentLength(samples.length, sampleRate);
+  const { padding, window = 'hann' } = options;
+  const coefficients = windowCoefficients(`${options.caller}: window`, window);
+  const transformLength = padding * segmentLength;
+  const average = averagePower(samples, { ...options, window, segmentLength, transformLength });
+  const scale = 2 / (average.sum * average.sum);
+  const power = average.power.map((value) => value * scale);
+  const { window: weights } = average;
+  const averages = independentAverages(weights, { ...average, exponent: 2 });
+  const base =
+    padding === 1
+      ? power
+      : Float64Array.from({ length: Math.floor(segmentLength / 2) + 1 }, (_, k) => power[k * padding] ?? 0);
+  const first = coefficients.length;
+  const last = Math.ceil(segmentLength / 2) - 1;
+  const { floor, degrees } = noiseFloor(base, { averages, first, last });
+  return {
+    power,
+    padding,
+    floor,
+    floorDegrees: degrees,
+    averages,
+    amplitudeAverages: independentAverages(weights, { ...average, exponent: 1 }),
+    frequencyAverages: independentAverages(slopeWeights(weights), { ...average, exponent: 1 }),
+    segmentLength,
+    resolution: sampleRate / segmentLength,
+    first,
+    last,
+    coefficients,
+  };
+}
+
+/** Seven half-overlapping segments or more; 4 s at most, because a small drive does not hold its speed for longer. */
+function defaultSegmentLength(total: number, sampleRate: number): number {
+  const wanted = Math.min(Math.floor(total / 4), Math.round(4 * sampleRate));
+  const length = Math.max(wanted, Math.min(total, 16), 2);
+  return length > 16384 ? 2 ** Math.floor(Math.log2(length)) : length;
+}
+
+/**
+ * K / (1 + 2 Σ (1 − j/K) ρⱼᵖ), ρⱼ the correlation of the weights with themselves j steps on (Welch 1967 with p = 2 for powers;
+ * p = 1 for what is linear in the noise, where the sine keeps the segments in step).
+ */
+function independentAverages(
+  weights: Float64Array,
+  { step, segments, exponent }: { step: number; segments: number; exponent: 1 | 2 },
+): number {
+  const squares = weights.reduce((total, w) => total + w * w, 0);
+  let inflation = 1;
+  for (let j = 1; j < segments && j * step < weights.length; j++) {
+    let product = 0;
+    for (let n = j * step; n < weights.length; n++)
+      product += (weights[n] ?? 0) * (weights[n - j * step] ?? 0);
+    inflation += 2 * (1 - j / segments) * (product / squares) ** exponent;
+  }
+  return segments / inflation;
+}
+
+/** How the noise at each sample tilts the pair of lines beside a peak, which is what its frequency is read from. */
+function slopeWeights(window: Float64Array): Float64Array {
+  return window.map((w, n) => w * Math.sin((2 * Math.PI * n) / window.length));
+}
