@@ -20,3 +20,6 @@ export { equivalentJoint } from './motion/equivalent-joint.js';
 export { outputAngle } from './motion/output-angle.js';
 export { speedFluctuation } from './motion/speed-fluctuation.js';
 export { speedRatio } from './motion/speed-ratio.js';
+export { criticalSpeeds } from './whirl/critical-speeds.js';
+export { MechanismError } from './whirl/mechanism-error.js';
+export { NoConvergenceError } from './numerics/no-convergence-error.js';
