@@ -82,6 +82,8 @@ export interface Joint {
   readonly polarInertia: number;
   /** N·m/rad; absent is rigid in twist. */
   readonly torsionalStiffness?: number;
+  /** N·m/rad, of a flexible joint; absent is free to bend, like a hinge. */
+  readonly bendingStiffness?: number;
   /** rad, the largest angle its maker allows. */
   readonly maxAngle?: number;
   /** N·m */

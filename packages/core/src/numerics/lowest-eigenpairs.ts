@@ -1,0 +1,78 @@
+import { countBelow } from './count-below.js';
+import { factorBand } from './factor-band.js';
+import { lanczos } from './lanczos.js';
+import { multiplyBand } from './multiply-band.js';
+import { NoConvergenceError } from './no-convergence-error.js';
+import { solveLower } from './solve-lower.js';
+import { solveUpper } from './solve-upper.js';
+import type { Eigenpairs, SymmetricBand } from './types.js';
+
+/** Eigenvalues closer than this share of themselves are told apart by count at neither. */
+const CLUSTER = 1e-6;
+const MOST_ROUNDS = 12;
+
+/**
+ * Lowest positive eigenvalues of K φ = λ B φ, ascending, none missed.
+ *
+ * With K = L Lᵀ they are the reciprocals of the largest positive eigenvalues of L⁻¹ B L⁻ᵀ, which Lanczos finds first;
+ * a count of the negative pivots of K − λB then proves that none below the last is missing.
+ *
+ * @param stiffness - K, positive definite
+ * @param inertia - B, of any sign
+ * @returns at most `count` pairs, fewer where the pencil has fewer positive eigenvalues; vectors with φᵀ K φ = 1
+ * @throws NotPositiveDefiniteError if K is not
+ * @throws NoConvergenceError if found and counted eigenvalues still differ after 12 rounds
+ */
+export function lowestEigenpairs(
+  stiffness: SymmetricBand,
+  { inertia, count }: { readonly inertia: SymmetricBand; readonly count: number },
+): Eigenpairs {
+  const factor = factorBand(stiffness);
+  const size = stiffness.size;
+  const work = new Float64Array(size);
+  const apply = (x: Float64Array, product: Float64Array): void => {
+    work.set(x);
+    solveUpper(factor, work);
+    multiplyBand(inertia, work, product);
+    solveLower(factor, product);
+  };
+  let found: Pair[] = [];
+  for (let round = 1; round <= MOST_ROUNDS; round++) {
+    const more = lanczos({ apply, size, count, known: found.map((pair) => pair.vector), seed: round });
+    found = merge(found, more);
+    const lowest = found.slice(0, count);
+    if (found.length < count || !missesSome({ stiffness, inertia, lowest })) {
+      for (const { vector } of lowest) solveUpper(factor, vector);
+      return {
+        values: Float64Array.from(lowest, (pair) => pair.value),
+        vectors: lowest.map((pair) => pair.vector),
+      };
+    }
+  }
+  throw new NoConvergenceError(
+    `lowestEigenpairs: found and counted eigenvalues differ after ${MOST_ROUNDS} rounds`,
+  );
+}
+
+interface Pair {
+  readonly value: number;
+  readonly vector: Float64Array;
+}
+
+function merge(found: readonly Pair[], { values, vectors }: Eigenpairs): Pair[] {
+  const added = vectors.map((vector, i) => ({ value: 1 / (values[i] ?? 0), vector }));
+  return [...found, ...added].sort((a, b) => a.value - b.value);
+}
+
+interface Claim {
+  readonly stiffness: SymmetricBand;
+  readonly inertia: SymmetricBand;
+  readonly lowest: readonly Pair[];
+}
+
+/** Whether fewer were found below the last one than there are. */
+function missesSome({ stiffness, inertia, lowest }: Claim): boolean {
+  const shift = (lowest.at(-1)?.value ?? 0) * (1 - CLUSTER);
+  const below = lowest.filter(({ value }) => value < shift).length;
+  return countBelow(stiffness, { inertia, shift }) !== below;
+}
