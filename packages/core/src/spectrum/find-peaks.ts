@@ -1,10 +1,10 @@
 import { checkPositive } from '../internal/checks.js';
 import { refusal } from '../internal/refuse.js';
-import { fUpperQuantile } from '../numerics/f-upper-quantile.js';
 import { interpolatePeak } from './interpolate-peak.js';
 import type { LineSpectrum } from './line-spectrum.js';
 import { lineSpectrum } from './line-spectrum.js';
 import { magnitudeError } from './magnitude-error.js';
+import { peakLines } from './peak-lines.js';
 import type { Peak, PeakOptions, WindowName } from './types.js';
 import { windowResponse } from './window-response.js';
 
@@ -27,7 +27,7 @@ import { windowResponse } from './window-response.js';
  * @example
  * ```ts
  * const samples = Float64Array.from({ length: 4000 }, (_, n) => 0.5 * Math.sin(2 * Math.PI * 20.3 * n / 200)
- *   + 0.2 * Math.sin(n * n));
+ *   + 0.2 * ((43758.5453 * Math.sin(n)) % 1));
  * const [peak] = findPeaks(samples, 200);
  * peak.frequency // → 20.3 Hz
  * peak.amplitude // → 0.50
@@ -41,54 +41,7 @@ export function findPeaks(samples: ArrayLike<number>, sampleRate: number, option
     throw refusal('findPeaks: falseAlarmRate', 'between 0 and 1', falseAlarmRate);
   }
   const spectrum = lineSpectrum(samples, sampleRate, { ...options, padding: 1, caller: 'findPeaks' });
-  return candidates(spectrum, falseAlarmRate)
-    .reduce<number[]>((kept, k) => (stands(spectrum, kept, k) ? [...kept, k] : kept), [])
-    .sort((a, b) => a - b)
-    .map((k) => describePeak(spectrum, window, k));
-}
-
-/** Lines higher than both neighbours and than noise would be, highest first. */
-function candidates(spectrum: LineSpectrum, falseAlarmRate: number): number[] {
-  const { power, floor, floorDegrees, averages, first, last } = spectrum;
-  const probability = falseAlarmRate / Math.max(1, last - first + 1);
-  const thresholds = new Map<number, number>();
-  const threshold = (degrees: number): number => {
-    const key = Math.round(8 * Math.log2(degrees));
-    const known = thresholds.get(key) ?? fUpperQuantile(probability, [2 * averages, 2 ** (key / 8)]);
-    thresholds.set(key, known);
-    return known;
-  };
-  const found: number[] = [];
-  for (let k = first; k <= last; k++) {
-    const value = power[k] ?? 0;
-    if (value <= (floor[k] ?? 0) || value < (power[k - 1] ?? 0) || value <= (power[k + 1] ?? 0)) continue;
-    if (value > threshold(floorDegrees[k] ?? 1) * (floor[k] ?? 0)) found.push(k);
-  }
-  return found.sort((a, b) => (power[b] ?? 0) - (power[a] ?? 0));
-}
-
-/** Whether line k is more than the leakage or the skirt of the stronger ones. */
-function stands(spectrum: LineSpectrum, stronger: readonly number[], k: number): boolean {
-  const { power, coefficients, segmentLength } = spectrum;
-  const value = power[k] ?? 0;
-  return stronger.every((other) => {
-    const distance = Math.abs(other - k);
-    if (distance <= coefficients.length) return false;
-    // Half a line on either side covers where the stronger sine may really lie; 4 leaves 6 dB for its interpolation.
-    const leak = Math.max(
-      windowResponse(coefficients, segmentLength, distance - 0.5),
-      windowResponse(coefficients, segmentLength, distance - 0.25),
-      windowResponse(coefficients, segmentLength, distance + 0.5),
-    );
-    if (value < 4 * leak * leak * (power[other] ?? 0)) return false;
-    return lowestBetween(power, k, other) < value / 2;
-  });
-}
-
-function lowestBetween(power: Float64Array, a: number, b: number): number {
-  let lowest = Infinity;
-  for (let k = Math.min(a, b) + 1; k < Math.max(a, b); k++) lowest = Math.min(lowest, power[k] ?? 0);
-  return lowest;
+  return peakLines(spectrum, falseAlarmRate).map((k) => describePeak(spectrum, window, k));
 }
 
 function describePeak(spectrum: LineSpectrum, window: WindowName, k: number): Peak {

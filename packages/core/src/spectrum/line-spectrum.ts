@@ -1,3 +1,4 @@
+import type { Gap } from '../recording/types.js';
 import { averagePower } from './average-power.js';
 import { noiseFloor } from './noise-floor.js';
 import type { SegmentOptions } from './types.js';
@@ -40,7 +41,8 @@ export function lineSpectrum(
   sampleRate: number,
   options: LineSpectrumOptions,
 ): LineSpectrum {
-  const segmentLength = options.segmentLength ?? defaultSegmentLength(samples.length, sampleRate);
+  const segmentLength =
+    options.segmentLength ?? defaultSegmentLength(samples.length, { ...options, sampleRate });
   const { padding, window = 'hann' } = options;
   const coefficients = windowCoefficients(`${options.caller}: window`, window);
   const transformLength = padding * segmentLength;
@@ -73,10 +75,25 @@ export function lineSpectrum(
 }
 
 /** Seven half-overlapping segments or more; 4 s at most, because a small drive does not hold its speed for longer. */
-function defaultSegmentLength(total: number, sampleRate: number): number {
-  const wanted = Math.min(Math.floor(total / 4), Math.round(4 * sampleRate));
+function defaultSegmentLength(
+  total: number,
+  { sampleRate, gaps = [] }: { sampleRate: number; gaps?: readonly Gap[] },
+): number {
+  const wanted = Math.min(Math.floor(total / 4), Math.round(4 * sampleRate), longestRun(total, gaps));
   const length = Math.max(wanted, Math.min(total, 16), 2);
   return length > 16384 ? 2 ** Math.floor(Math.log2(length)) : length;
+}
+
+/** Longest stretch without a missing sample, halved where gaps would else meet every segment. */
+function longestRun(total: number, gaps: readonly Gap[]): number {
+  if (gaps.length === 0) return total;
+  let longest = 0;
+  let from = 0;
+  for (const gap of [...gaps].sort((a, b) => a.start - b.start)) {
+    longest = Math.max(longest, gap.start - from);
+    from = Math.max(from, gap.start + gap.count);
+  }
+  return Math.floor(Math.max(longest, total - from) / 2);
 }
 
 /**

@@ -1,0 +1,77 @@
+import type { LineSpectrum } from '../spectrum/line-spectrum.js';
+import { foldedFrequency } from './folded-frequency.js';
+import { isReachable } from './is-reachable.js';
+import { powerAt } from './power-at.js';
+import { readLine } from './read-line.js';
+
+export interface RefineOptions {
+  /** rad/s */
+  readonly speed: number;
+  readonly orders: readonly number[];
+  readonly tolerance: number;
+  readonly falseAlarmRate: number;
+  readonly sampleRate: number;
+}
+
+export interface RefinedSpeed {
+  /** rad/s */
+  readonly speed: number;
+  readonly from: 'recording' | 'given';
+  /** Chance that noise alone counts as seen, for one order on one channel at one speed. */
+  readonly probability: number;
+}
+
+/**
+ * The speed within the tolerance at which the orders stand highest above the noise, if any of them is seen there.
+ *
+ * Every order on every channel adds K (x − 1 − ln x), x its power over the floor and K the averages: the logarithm of how
+ * much likelier a line makes that power than noise does. Trying many speeds makes noise look better, so the probability
+ * of a false sighting is shared among the lines that the search can reach.
+ */
+export function refineSpeed(spectra: readonly LineSpectrum[], options: RefineOptions): RefinedSpeed {
+  const { speed, orders, tolerance, falseAlarmRate } = options;
+  const finest = Math.min(...spectra.map((spectrum) => spectrum.resolution));
+  const highest = Math.max(...orders, 0);
+  const reach = (tolerance * highest * speed) / (2 * Math.PI * finest);
+  const places = Math.max(1, orders.length * spectra.length * Math.max(1, Math.ceil(2 * reach)));
+  const probability = falseAlarmRate / places;
+  if (spectra.length === 0 || highest === 0) return { speed, from: 'given', probability };
+  const steps = Math.ceil(8 * reach);
+  let best = { speed, score: -Infinity };
+  for (let i = -steps; i <= steps; i++) {
+    const trial = speed * (1 + (steps === 0 ? 0 : (tolerance * i) / steps));
+    const score = familyScore(spectra, trial, options);
+    if (score > best.score) best = { speed: trial, score };
+  }
+  const seen = orders.some((order) =>
+    spectra.some((spectrum) => isSeen(spectrum, order, { ...options, probability, speed: best.speed })),
+  );
+  return seen ? { speed: best.speed, from: 'recording', probability } : { speed, from: 'given', probability };
+}
+
+function familyScore(
+  spectra: readonly LineSpectrum[],
+  speed: number,
+  { orders, sampleRate }: RefineOptions,
+): number {
+  let score = 0;
+  for (const order of orders) {
+    const frequency = foldedFrequency((order * speed) / (2 * Math.PI), sampleRate);
+    for (const spectrum of spectra) {
+      if (!isReachable(spectrum, frequency)) continue;
+      const noise = spectrum.floor[Math.round(frequency / spectrum.resolution)] ?? 0;
+      const ratio = noise > 0 ? powerAt(spectrum, frequency) / noise : 0;
+      if (ratio > 1) score += spectrum.averages * (ratio - 1 - Math.log(ratio));
+    }
+  }
+  return score;
+}
+
+function isSeen(
+  spectrum: LineSpectrum,
+  order: number,
+  { speed, sampleRate, probability }: { speed: number; sampleRate: number; probability: number },
+): boolean {
+  const frequency = foldedFrequency((order * speed) / (2 * Math.PI), sampleRate);
+  return readLine(spectrum, frequency, probability).seen;
+}
