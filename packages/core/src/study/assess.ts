@@ -41,7 +41,7 @@ const REACH = 1.5;
  * @remarks Estimates from the entered data. The model holds the bushes as entered: pinned or fixed ends move a critical speed by
  *   up to 2.27 times.
  * @example
- * const result = assess(exampleLine(), { speed: 420 });
+ * const result = assess(exampleLine(), { speed: 345 });
  * result.verdict // → 'inside'
  * result.joints.length // → 1
  * @see check values and margins: DEFAULT_MARGINS in excitations.ts

@@ -1,25 +1,14 @@
+import { fillTemplate } from './fill-template.js';
 import type { Figure, Quantity, Statement } from './types.js';
 
 /** A sentence made of a template and its figures, worded in the trade's units. */
 export function makeStatement(template: string, figures: Readonly<Record<string, Figure>>): Statement {
-  return { template, figures, sentence: fillTemplate(template, figures, formatFigure) };
+  return { template, figures, sentence: fillTemplate(template, { figures, format: formatFigure }) };
 }
 
 /** A figure for {@link makeStatement}. */
 export function figure(quantity: Quantity, value: number): Figure {
   return { quantity, value };
-}
-
-/** The template with each `{name}` replaced by its figure. */
-export function fillTemplate(
-  template: string,
-  figures: Readonly<Record<string, Figure>>,
-  format: (figure: Figure) => string,
-): string {
-  return template.replace(/\{(\w+)\}/g, (whole, name: string) => {
-    const found = figures[name];
-    return found ? format(found) : whole;
-  });
 }
 
 /**
@@ -47,8 +36,9 @@ export function formatFigure(figure: Figure): string {
     case 'share':
       return `${digits(value * 100, 2)} %`;
     case 'ratio':
-    case 'count':
       return digits(value, 3);
+    case 'count':
+      return String(Math.round(value));
   }
 }
 

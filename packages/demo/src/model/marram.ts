@@ -9,8 +9,8 @@ import type { Trial } from './project.js';
 const DEGREE = Math.PI / 180;
 const RPM = Math.PI / 30;
 
-/** rad/s: 4 000 rpm, where the ferry reaches her scale speed. */
-export const MARRAM_SPEED = 4000 * RPM;
+/** rad/s: 3 300 rpm, at which the ferry reaches her scale speed. */
+export const MARRAM_SPEED = 3300 * RPM;
 
 /** The lines of the sample project, the one as first built in front. */
 export function marramLines(): { readonly id: string; readonly line: ShaftLine }[] {
@@ -89,20 +89,20 @@ export function marramTrials(): Trial[] {
   const phone = { duration: 20, stampJitter: 0.0008, stampStep: 0.001, resolution: 0.005 };
   const water = simulateTrial(line, {
     ...phone,
-    name: 'Bath, 4 000 rpm, motion',
+    name: 'Bath, 3 300 rpm, motion',
     speed: MARRAM_SPEED,
     sampleRate: 203,
     seed: 11,
   });
   const slow = simulateTrial(line, {
     ...phone,
-    name: 'Bath, 2 000 rpm, motion',
-    speed: 2000 * RPM,
+    name: 'Bath, 1 800 rpm, motion',
+    speed: 1800 * RPM,
     sampleRate: 203,
     seed: 12,
   });
   const sound = simulateTrial(line, {
-    name: 'Bath, 4 000 rpm, sound',
+    name: 'Bath, 3 300 rpm, sound',
     kind: 'sound',
     speed: MARRAM_SPEED,
     duration: 6,
@@ -114,7 +114,7 @@ export function marramTrials(): Trial[] {
   return [
     { trial: sound, id: 'marram-sound', speed: MARRAM_SPEED, seed: 13 },
     { trial: water, id: 'marram-motion', speed: MARRAM_SPEED, seed: 11 },
-    { trial: slow, id: 'marram-slow', speed: 2000 * RPM, seed: 12 },
+    { trial: slow, id: 'marram-slow', speed: 1800 * RPM, seed: 12 },
   ].map(({ trial, id, speed, seed }) => ({
     id,
     name: trial.recording.name,

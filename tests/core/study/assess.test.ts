@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  assess,
+  criticalSpeeds,
+  exampleLine,
+  jointAngles,
+  parseShaftLine,
+  type ShaftLine,
+} from '@sternline/core';
+
+const RPM = Math.PI / 30;
+
+/** The example line with every shaft straight behind the motor. */
+function straight(): ShaftLine {
+  const line = exampleLine();
+  return parseShaftLine({
+    ...line,
+    shafts: line.shafts.map((shaft) => ({ ...shaft, elevation: 0, plan: 0 })),
+  });
+}
+
+describe('assess', () => {
+  it('keeps the stated margins either side of each critical speed', () => {
+    // Law: a band is [Ω₁ (1 − m), Ω₂ (1 + m)] about the critical speeds that whirl gives on its own.
+    const line = exampleLine();
+    const result = assess(line, { speed: 3300 * RPM });
+    const first = criticalSpeeds(line, { order: 1, count: 4 })[0]!.speed;
+    const band = result.avoidBands.find(({ excitation }) => excitation === 'unbalance')!;
+    expect(band.from / first).toBeCloseTo(0.75, 12);
+    expect(band.to / first).toBeCloseTo(1.25, 12);
+    expect(result.speedLimit.speed).toBe(band.from);
+    const backward = criticalSpeeds(line, { order: 2, whirl: 'backward', count: 4 })[0]!.speed;
+    const forward = criticalSpeeds(line, { order: 2, whirl: 'forward', count: 4 })[0]!.speed;
+    const half = result.avoidBands.find(({ excitation }) => excitation === 'joints')!;
+    expect(half.from).toBeCloseTo(0.85 * Math.min(backward, forward), 9);
+    expect(half.to).toBeCloseTo(1.15 * Math.max(backward, forward), 9);
+  });
+
+  it('is inside in the middle of any band, whatever else holds', () => {
+    const line = exampleLine();
+    for (const band of assess(line, { speed: 5000 * RPM }).avoidBands) {
+      const verdict = assess(line, { speed: (band.from + band.to) / 2 });
+      expect(verdict.verdict).toBe('inside');
+      expect(verdict.reasons[0]!.severity).toBe('inside');
+    }
+  });
+
+  it('is clear at a tenth of the lowest critical speed of any order', () => {
+    const line = exampleLine();
+    const lowest = Math.min(...assess(line, { speed: 3300 * RPM }).criticalSpeeds.map(({ speed }) => speed));
+    const result = assess(line, { speed: lowest / 10 });
+    expect(result.verdict).toBe('clear');
+    expect(result.reasons.filter(({ severity }) => severity === 'inside' || severity === 'near')).toEqual([]);
+  });
+
+  it('is never clear above the speed limit', () => {
+    const line = exampleLine();
+    const { speedLimit } = assess(line, { speed: 3300 * RPM });
+    fc.assert(
+      fc.property(fc.double({ min: 1.0001, max: 5, noNaN: true }), (times) => {
+        expect(assess(line, { speed: speedLimit.speed * times }).verdict).not.toBe('clear');
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('leaves the joints out where they stand straight', () => {
+    expect(jointAngles(straight())).toEqual([0]);
+    const orders = assess(straight(), { speed: 3300 * RPM }).criticalSpeeds.map(
+      ({ excitation }) => excitation,
+    );
+    expect(new Set(orders)).toEqual(new Set(['unbalance', 'blades']));
+  });
+
+  it('narrows with the margins that are given', () => {
+    const line = exampleLine();
+    const none = assess(line, { speed: 3300 * RPM, margins: { whirl: 0, joints: 0, blades: 0 } });
+    for (const band of none.avoidBands) {
+      expect(band.from).toBeCloseTo(Math.min(...band.criticalSpeeds), 9);
+      expect(band.to).toBeCloseTo(Math.max(...band.criticalSpeeds), 9);
+    }
+  });
+
+  it('warns of plain pins above 15 000 rpm × degrees', () => {
+    // Published limit: 5° at 3 000 rpm, 1.5° at 10 000 rpm. 14° reaches it at 15 000 / 14 = 1 071.4 rpm.
+    const line = exampleLine();
+    const kinds = (rpm: number) => assess(line, { speed: rpm * RPM }).reasons.map(({ kind }) => kind);
+    expect(kinds(1071)).not.toContain('speed-times-angle');
+    expect(kinds(1072)).toContain('speed-times-angle');
+  });
+
+  it('is inside where a joint stands beyond what its maker allows', () => {
+    const line = exampleLine();
+    const tight = parseShaftLine({ ...line, joints: [{ ...line.joints[0], maxAngle: 0.2 }] });
+    const result = assess(tight, { speed: 10 });
+    expect(result.verdict).toBe('inside');
+    expect(result.reasons[0]!.sentence).toBe('Joint 1 stands at 14.0°; its maker allows 11.5°.');
+  });
+
+  it('says its reasons in the trade’s units and keeps the figures apart', () => {
+    const result = assess(exampleLine(), { speed: 3300 * RPM });
+    const [first] = result.reasons;
+    expect(first!.kind).toBe('band');
+    expect(first!.sentence).toMatch(
+      /^At 3\u202f300 rpm it runs inside the band of the first whirl driven by the joints/,
+    );
+    expect(first!.figures['speed']).toEqual({ quantity: 'speed', value: 3300 * RPM });
+    expect(first!.template).toContain('{from} to {to}');
+  });
+
+  it('refuses figures out of their domain', () => {
+    const line = exampleLine();
+    expect(() => assess(line, { speed: 0 })).toThrow(
+      'assess: speed must be a finite number greater than 0, got 0',
+    );
+    expect(() => assess(line, { speed: NaN })).toThrow(
+      'assess: speed must be a finite number greater than 0, got NaN',
+    );
+    expect(() => assess(line, { speed: 1, margins: { whirl: 1 } })).toThrow(
+      'assess: margins.whirl must be a share from 0 up to but not including 1, got 1',
+    );
+  });
+});
