@@ -34,7 +34,7 @@ export function figureSvg(drawing: SVGSVGElement, background: string): string {
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('width', String(width));
   copy.setAttribute('height', String(height));
-  copy.setAttribute('style', `background: ${background}`);
+  copy.prepend(sheet(background));
   return new XMLSerializer().serializeToString(copy);
 }
 
@@ -45,4 +45,12 @@ function inlineStyle(from: SVGElement, to: SVGElement): void {
     if (value) to.setAttribute(name, value);
   }
   to.removeAttribute('class');
+}
+
+function sheet(colour: string): SVGRectElement {
+  const rect = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
+  rect.setAttribute('width', '100%');
+  rect.setAttribute('height', '100%');
+  rect.setAttribute('fill', colour);
+  return rect;
 }

@@ -19,7 +19,7 @@ export function figureText(value: number, digits = 3): string {
 
 function powerOfTen(value: number, digits: number): string {
   const [mantissa = '', exponent = ''] = value.toExponential(digits - 1).split('e');
-  const raised = [...exponent.replace('+', '')].map((sign) => SUPERSCRIPTS[sign] ?? sign).join('');
+  const raised = Array.from(exponent.replace('+', ''), (sign) => SUPERSCRIPTS[sign] ?? sign).join('');
   return `${mantissa.replace('-', '−')} × 10${raised}`;
 }
 

@@ -1,10 +1,10 @@
-import { css, html, LitElement, nothing, svg, type PropertyValues } from 'lit';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { shared } from '../styles/shared.js';
 import { chartStyles } from './chart-styles.js';
-import { figureSvg } from './figure-svg.js';
 import { saveFile } from './save-file.js';
-import { ORDER_ROW, spectrumGeometry } from './spectrum-geometry.js';
+import { SizeController } from './size-controller.js';
+import { spectrumGeometry } from './spectrum-geometry.js';
 import type {
   AmplitudeScale,
   OrderMark,
@@ -12,52 +12,17 @@ import type {
   SpectrumGeometry,
   SpectrumLines,
 } from './spectrum-geometry.js';
+import { drawSpectrum } from './spectrum-drawing.js';
+import { spectrumKey } from './spectrum-keys.js';
 import { spectrumReadout } from './spectrum-readout.js';
+import { spectrumStyles } from './spectrum-styles.js';
 import { openingView, panView, zoomView } from './spectrum-view.js';
 import type { SpectrumView } from './spectrum-view.js';
 
 /** An amplitude spectrum with the orders of shaft speed marked at the line; read out, zoomed and saved. */
 @customElement('spectrum-chart')
 export class SpectrumChart extends LitElement {
-  static override styles = [
-    shared,
-    chartStyles,
-    css`
-      .order {
-        stroke: var(--accent);
-        stroke-width: 1.5;
-      }
-      .order.folded {
-        stroke-dasharray: 5 4;
-      }
-      .order.unseen-order {
-        stroke: var(--line);
-        stroke-width: 1;
-      }
-      text.order-label {
-        stroke: none;
-        fill: var(--accent);
-        font-weight: 600;
-      }
-      text.order-label.unseen-order {
-        fill: var(--ink-soft);
-        font-weight: 400;
-      }
-      .peak {
-        fill: var(--sheet);
-        stroke: var(--accent);
-        stroke-width: 1.5;
-      }
-      .cursor {
-        stroke: var(--ink);
-        stroke-width: 1;
-      }
-      .brush {
-        fill: var(--accent);
-        fill-opacity: 0.18;
-      }
-    `,
-  ];
+  static override styles = [shared, chartStyles, spectrumStyles];
 
   @property({ attribute: false }) lines: SpectrumLines | undefined;
   @property() unit = '';
@@ -73,24 +38,10 @@ export class SpectrumChart extends LitElement {
   @state() private amplitudeScale: AmplitudeScale = 'logarithmic';
   @state() private cursor: number | undefined;
   @state() private drag: { readonly from: number; readonly to: number } | undefined;
-  @state() private width = 0;
 
   @query('svg') private readonly drawing!: SVGSVGElement;
+  private readonly size = new SizeController(this);
   private geometry: SpectrumGeometry | undefined;
-  private readonly observer = new ResizeObserver(([entry]) => {
-    if (entry) this.width = Math.round(entry.contentRect.width);
-  });
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.observer.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    this.observer.disconnect();
-    super.disconnectedCallback();
-  }
-
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('name')) this.view = undefined;
     this.geometry = this.lines && this.width > 0 ? this.layOut(this.lines) : undefined;
@@ -105,6 +56,10 @@ export class SpectrumChart extends LitElement {
       orders: this.orders,
       peaks: this.peaks,
     });
+  }
+
+  private get width(): number {
+    return Math.round(this.size.width);
   }
 
   private get whole(): SpectrumView {
@@ -147,7 +102,7 @@ export class SpectrumChart extends LitElement {
         @pointerleave=${this.onPointerLeave}
         @wheel=${this.onWheel}
       >
-        ${geometry ? this.renderDrawing(geometry) : nothing}
+        ${geometry ? drawSpectrum(geometry, { unit: this.unit, cursor: this.cursor, drag: this.drag }) : nothing}
       </div>
       <p class="readout" aria-hidden="true">
         ${this.readout || html`<span class="aside">Point at the figure or use the arrow keys to read it.</span>`}
@@ -163,86 +118,49 @@ export class SpectrumChart extends LitElement {
   private renderTools() {
     const other = this.amplitudeScale === 'linear' ? 'logarithmic' : 'linear';
     return html`<div class="tools">
-      <button type="button" aria-label="Zoom in" @click=${() => this.zoom(0.5)}>+</button>
-      <button type="button" aria-label="Zoom out" @click=${() => this.zoom(2)}>−</button>
-      <button type="button" aria-label="Move to lower frequencies" @click=${() => this.pan(-0.5)}>◂</button>
-      <button type="button" aria-label="Move to higher frequencies" @click=${() => this.pan(0.5)}>▸</button>
+      <button
+        type="button"
+        aria-label="Zoom in"
+        @click=${() => {
+          this.zoom(0.5);
+        }}
+      >
+        +
+      </button>
+      <button
+        type="button"
+        aria-label="Zoom out"
+        @click=${() => {
+          this.zoom(2);
+        }}
+      >
+        −
+      </button>
+      <button
+        type="button"
+        aria-label="Move to lower frequencies"
+        @click=${() => {
+          this.pan(-0.5);
+        }}
+      >
+        ◂
+      </button>
+      <button
+        type="button"
+        aria-label="Move to higher frequencies"
+        @click=${() => {
+          this.pan(0.5);
+        }}
+      >
+        ▸
+      </button>
       <button type="button" @click=${this.reset}>Reset</button>
       <button type="button" @click=${() => (this.view = this.whole)}>Whole range</button>
       <button type="button" @click=${() => (this.amplitudeScale = other)}>
         ${other === 'linear' ? 'Linear scale' : 'Log scale'}
       </button>
-      <button type="button" @click=${this.saveSvg}>Save SVG</button>
-      <button type="button" @click=${this.saveCsv}>Save CSV</button>
+      <button type="button" @click=${this.saveCsv}>Save every line as CSV</button>
     </div>`;
-  }
-
-  private renderDrawing(geometry: SpectrumGeometry) {
-    const { plot } = geometry;
-    const height = plot.bottom + 40;
-    const middle = (plot.left + plot.right) / 2;
-    return html`<svg viewBox="0 0 ${this.width} ${height}" height=${height} aria-hidden="true">
-      <defs>
-        <clipPath id="inside">
-          <rect x=${plot.left} y="0" width=${plot.right - plot.left} height=${plot.bottom + 1}></rect>
-        </clipPath>
-      </defs>
-      ${this.renderAxes(geometry)}
-      <g clip-path="url(#inside)"><path class="trace" d=${geometry.path}></path></g>
-      ${geometry.orders.map((order) => this.renderOrder(order, plot))}
-      ${geometry.peaks.map((peak) => this.renderPeak(peak))} ${this.renderPassing(geometry)}
-      <text class="anchor-middle" x=${middle} y=${plot.bottom + 36}>Frequency in Hz</text>
-      <text class="anchor-start soft" x="2" y=${plot.top - 6}>${this.unit}</text>
-    </svg>`;
-  }
-
-  private renderAxes({ plot, frequencyTicks, amplitudeTicks }: SpectrumGeometry) {
-    return svg`
-      ${amplitudeTicks.map(
-        (tick) => svg`<line class="grid" x1=${plot.left} x2=${plot.right} y1=${tick.at} y2=${tick.at}></line>
-        <text class="anchor-end soft" x=${plot.left - 6} y=${tick.at + 4}>${tick.label}</text>`,
-      )}
-      ${frequencyTicks.map(
-        (tick) => svg`<line class="axis" x1=${tick.at} x2=${tick.at} y1=${plot.bottom} y2=${plot.bottom + 5}></line>
-        <text class="anchor-middle soft" x=${tick.at} y=${plot.bottom + 19}>${tick.label}</text>`,
-      )}
-      <line class="axis" x1=${plot.left} x2=${plot.right} y1=${plot.bottom} y2=${plot.bottom}></line>`;
-  }
-
-  private renderOrder(order: SpectrumGeometry['orders'][number], plot: SpectrumGeometry['plot']) {
-    const kind = `${order.folded ? 'folded' : ''} ${order.seen ? '' : 'unseen-order'}`;
-    const { label } = order;
-    const top = label ? plot.top - 6 - label.row * ORDER_ROW : plot.top;
-    return svg`
-      <line class="order ${kind}" x1=${order.x} x2=${order.x} y1=${top + 2} y2=${plot.bottom}></line>
-      ${
-        label &&
-        svg`<text class="order-label anchor-middle ${kind}" x=${label.x} y=${top - 2}>${label.text}</text>`
-      }`;
-  }
-
-  private renderPeak(peak: SpectrumGeometry['peaks'][number]) {
-    return svg`
-      <circle class="peak" cx=${peak.x} cy=${peak.y} r="3.5"></circle>
-      ${peak.label && svg`<text class="anchor-middle" x=${peak.x} y=${peak.y - 8}>${peak.label}</text>`}`;
-  }
-
-  private renderPassing({ plot, xOf }: SpectrumGeometry) {
-    const { cursor, drag } = this;
-    const x = cursor === undefined ? undefined : xOf(cursor);
-    const shown = x !== undefined && x >= plot.left && x <= plot.right;
-    return svg`
-      ${
-        shown
-          ? svg`<line data-passing class="cursor" x1=${x} x2=${x} y1=${plot.top} y2=${plot.bottom}></line>`
-          : nothing
-      }
-      ${
-        drag
-          ? svg`<rect data-passing class="brush" x=${Math.min(drag.from, drag.to)} y=${plot.top}
-              width=${Math.abs(drag.to - drag.from)} height=${plot.bottom - plot.top}></rect>`
-          : nothing
-      }`;
   }
 
   private zoom(factor: number, about?: number): void {
@@ -295,7 +213,8 @@ export class SpectrumChart extends LitElement {
   }
 
   private onPointerLeave(event: PointerEvent): void {
-    if (event.pointerType === 'mouse' && !this.drag && !this.matches(':focus-within')) this.cursor = undefined;
+    if (event.pointerType === 'mouse' && !this.drag && !this.matches(':focus-within'))
+      this.cursor = undefined;
   }
 
   // A page must scroll under the wheel: it zooms only with Ctrl, which a pinch on a touch pad also sends.
@@ -306,35 +225,28 @@ export class SpectrumChart extends LitElement {
   }
 
   private onKeydown(event: KeyboardEvent): void {
-    const action = this.keyAction(event);
-    if (!action) return;
+    const key = spectrumKey(event);
+    if (!key) return;
     event.preventDefault();
-    action();
-  }
-
-  private keyAction(event: KeyboardEvent): (() => void) | undefined {
-    const sign = event.key === 'ArrowRight' || event.key === 'PageUp' ? 1 : -1;
-    switch (event.key) {
-      case 'ArrowLeft':
-      case 'ArrowRight':
-        return event.shiftKey ? () => this.pan(sign * 0.25) : () => this.moveCursor(sign);
-      case 'PageUp':
-      case 'PageDown':
-        return () => this.toPeak(sign);
-      case 'Home':
-        return () => this.pointAt(this.shownView.from);
-      case 'End':
-        return () => this.pointAt(this.shownView.to);
-      case '+':
-      case '=':
-        return () => this.zoom(0.5);
-      case '-':
-        return () => this.zoom(2);
-      case '0':
-      case 'Escape':
-        return this.reset;
-      default:
-        return undefined;
+    switch (key.does) {
+      case 'move':
+        this.moveCursor(key.sign);
+        break;
+      case 'pan':
+        this.pan(key.sign * 0.25);
+        break;
+      case 'peak':
+        this.toPeak(key.sign);
+        break;
+      case 'end':
+        this.pointAt(key.sign < 0 ? this.shownView.from : this.shownView.to);
+        break;
+      case 'zoom':
+        this.zoom(key.sign > 0 ? 0.5 : 2);
+        break;
+      case 'reset':
+        this.reset();
+        break;
     }
   }
 
@@ -363,11 +275,6 @@ export class SpectrumChart extends LitElement {
       this.view = zoomView({ from: at - half, to: at + half }, { factor: 1, about: at, whole });
     }
   }
-
-  private readonly saveSvg = (): void => {
-    const paper = getComputedStyle(this).getPropertyValue('--sheet') || 'white';
-    saveFile(`${this.name}.svg`, { text: figureSvg(this.drawing, paper), type: 'image/svg+xml' });
-  };
 
   private readonly saveCsv = (): void => {
     const { lines } = this;

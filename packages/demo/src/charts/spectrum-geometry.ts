@@ -61,7 +61,12 @@ export interface PlacedPeak extends PeakMark {
 
 /** Everything the page needs to draw a spectrum. */
 export interface SpectrumGeometry {
-  readonly plot: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+  readonly plot: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
   readonly path: string;
   readonly frequencyTicks: readonly Tick[];
   readonly amplitudeTicks: readonly Tick[];
@@ -97,8 +102,9 @@ export function spectrumGeometry(
   };
   const x = scaleLinear([view.from, view.to], [plot.left, plot.right]);
   const range = shownLines(lines, view);
-  const y = amplitudeScale(lines, range, frame.scale).range([plot.bottom, plot.top]);
+  const y = amplitudeScale(lines, range, frame.scale).range([plot.bottom, plot.top]).clamp(true);
   const [lowest = 0] = y.domain();
+  // A logarithmic scale knows no nought.
   const yOf = (amplitude: number) => y(Math.max(amplitude, lowest));
   return {
     plot,
@@ -148,10 +154,7 @@ function amplitudeScale(
   return scaleLog([Math.max(highest * 1e-6, Math.min(low / 2, highest / 10)), highest * 2], [0, 1]);
 }
 
-function amplitudeTicks(
-  y: ReturnType<typeof amplitudeScale>,
-  scale: AmplitudeScale,
-): Tick[] {
+function amplitudeTicks(y: ReturnType<typeof amplitudeScale>, scale: AmplitudeScale): Tick[] {
   if (scale === 'linear') return y.ticks(5).map(tickAt(y));
   const [lowest = 1, highest = 1] = y.domain();
   const decades = Math.log10(highest / lowest);
@@ -168,7 +171,9 @@ function tickAt(scale: Pixels): (value: number) => Tick {
 
 /** Ticks are round numbers: no trailing noughts. */
 function shortFigure(value: number): string {
-  return figureText(value, 4).replace(/(\.\d*?)0+(?=$| )/, '$1').replace(/\.(?=$| )/, '');
+  return figureText(value, 4)
+    .replace(/(\.\d*?)0+(?=$| )/, '$1')
+    .replace(/\.(?=$| )/, '');
 }
 
 function placeOrders(

@@ -21,10 +21,15 @@ export interface SpectrumPointing {
 export function spectrumReadout(lines: SpectrumLines, pointing: SpectrumPointing): string {
   const index = Math.max(0, Math.min(lines.amplitude.length - 1, Math.round(pointing.at / lines.step)));
   const frequency = index * lines.step;
-  const parts = [`${figureText(frequency, 4)} Hz`, `${figureText(lines.amplitude[index] ?? 0)} ${pointing.unit}`];
+  const parts = [
+    `${figureText(frequency, 4)} Hz`,
+    `${figureText(lines.amplitude[index] ?? 0)} ${pointing.unit}`,
+  ];
   const { shaftFrequency } = pointing;
   if (shaftFrequency) parts.push(`${(frequency / shaftFrequency).toFixed(2)} × shaft speed`);
-  const near = pointing.orders.filter((order) => Math.abs(order.apparentFrequency - frequency) <= 1.5 * lines.step);
+  const near = pointing.orders.filter(
+    (order) => Math.abs(order.apparentFrequency - frequency) <= 1.5 * lines.step,
+  );
   if (near.length > 0) parts.push(near.map(nameOrder).join('; '));
   return parts.join(' · ');
 }

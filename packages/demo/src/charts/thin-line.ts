@@ -33,5 +33,5 @@ function extremes(column: readonly Point[]): Point[] {
     if (point[1] > (column[highest]?.[1] ?? 0)) highest = index;
   });
   const indices = [...new Set([0, lowest, highest, column.length - 1])].sort((a, b) => a - b);
-  return indices.flatMap((index) => column[index] ?? []);
+  return indices.flatMap((index) => column.slice(index, index + 1));
 }

@@ -36,7 +36,12 @@ export interface PlacedSpan {
 }
 
 export interface WaveformGeometry {
-  readonly plot: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+  readonly plot: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
   readonly path: string;
   readonly timeTicks: readonly Tick[];
   readonly part: PlacedSpan;

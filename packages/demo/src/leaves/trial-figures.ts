@@ -1,0 +1,177 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { OrderReading, ShaftLine } from '@sternline/core';
+import '../charts/order-table.js';
+import '../charts/spectrum-chart.js';
+import '../charts/waveform-chart.js';
+import { figureText } from '../charts/figure-text.js';
+import { StretchChosenEvent } from '../charts/waveform-chart.js';
+import type { ChannelSpectrum, TrialAnalysis } from '../model/analysis-types.js';
+import { orderDriver } from '../model/order-drivers.js';
+import type { Trial } from '../model/project.js';
+import { durationWords, resolutionSentence } from '../model/reading-words.js';
+import { shared } from '../styles/shared.js';
+
+/** The figures behind an answer: spectrum, orders, peaks, and the recording over time. */
+@customElement('trial-figures')
+export class TrialFigures extends LitElement {
+  static override styles = [
+    shared,
+    css`
+      section {
+        margin-bottom: var(--gap-large);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) trial: Trial | undefined;
+  @property({ attribute: false }) analysis: TrialAnalysis | undefined;
+  @property({ attribute: false }) line: ShaftLine | undefined;
+  @state() private channel: string | undefined;
+
+  protected override render() {
+    const { trial, analysis } = this;
+    if (!trial || !analysis) return nothing;
+    const spectrum = analysis.spectra.find((one) => one.channel === this.channel) ?? analysis.spectra[0];
+    return html`
+      ${spectrum ? this.renderSpectrum(spectrum, { trial, analysis }) : renderNoSpectrum()}
+      ${this.renderTime(spectrum?.channel, { trial, analysis })}
+      <section>
+        <h4>Orders of shaft speed</h4>
+        <order-table
+          .rows=${analysis.diagnosis.orders.map((row) => ({ ...row, driver: orderDriver(row.order, this.line) }))}
+        ></order-table>
+        ${renderPeaks(analysis)}
+      </section>
+    `;
+  }
+
+  private renderSpectrum(spectrum: ChannelSpectrum, shown: { trial: Trial; analysis: TrialAnalysis }) {
+    const { trial, analysis } = shown;
+    const peaks = analysis.diagnosis.peaks
+      .filter((peak) => peak.channel === spectrum.channel)
+      .sort((a, b) => b.amplitude - a.amplitude);
+    return html`<section>
+      <h4>Spectrum of ${spectrum.channel}</h4>
+      ${this.renderChannels(analysis.spectra, spectrum)}
+      <spectrum-chart
+        name=${`${trial.name}, spectrum of ${spectrum.channel}`}
+        unit=${spectrum.unit}
+        .lines=${spectrum}
+        .orders=${analysis.diagnosis.orders.map((order) => seenOn(order, spectrum.channel))}
+        .peaks=${peaks}
+        .shaftFrequency=${analysis.speed / (2 * Math.PI)}
+      ></spectrum-chart>
+      <p class="aside">
+        Peak amplitude in ${spectrum.unit}. ${resolutionSentence(analysis.resolution)} Full marks are orders
+        where they are; broken marks are orders that the sampling folds down to a lower frequency; thin marks
+        are not seen.
+      </p>
+    </section>`;
+  }
+
+  private renderChannels(spectra: readonly ChannelSpectrum[], shown: ChannelSpectrum) {
+    if (spectra.length < 2) return nothing;
+    return html`<div class="row" role="group" aria-label="Channel">
+      ${spectra.map(
+        ({ channel }) =>
+          html`<button
+            type="button"
+            aria-pressed=${channel === shown.channel ? 'true' : 'false'}
+            @click=${() => (this.channel = channel)}
+          >
+            ${channel}
+          </button>`,
+      )}
+    </div>`;
+  }
+
+  private renderTime(channel: string | undefined, shown: { trial: Trial; analysis: TrialAnalysis }) {
+    const { trial, analysis } = shown;
+    const envelope = analysis.envelopes.find((one) => one.channel === channel) ?? analysis.envelopes[0];
+    if (!envelope) return nothing;
+    const { sampleRate, sampling } = trial.recording;
+    const { part } = analysis;
+    const whole = part.to - part.from >= envelope.duration * 0.999;
+    return html`<section>
+      <h4>Over time</h4>
+      <waveform-chart
+        name=${`${trial.name}, ${envelope.channel}`}
+        .envelope=${envelope}
+        .stretch=${part}
+        .gaps=${sampling.gaps.map((gap) => ({
+          from: gap.start / sampleRate,
+          to: (gap.start + gap.count) / sampleRate,
+        }))}
+      ></waveform-chart>
+      <div class="row">
+        <span class="aside">
+          ${
+            whole
+              ? 'The whole recording is read. Where the speed changed, drag over a stretch of steady running.'
+              : `Only ${figureText(part.from)} s to ${figureText(part.to)} s is read, ${durationWords(part.to - part.from)}.`
+          }
+        </span>
+        ${
+          whole
+            ? nothing
+            : html`<button
+                type="button"
+                @click=${() => this.dispatchEvent(new StretchChosenEvent({ from: 0, to: envelope.duration }))}
+              >
+                Read the whole recording
+              </button>`
+        }
+      </div>
+    </section>`;
+  }
+}
+
+/** An order is measured on the channel that shows it most; its mark on another channel claims nothing. */
+function seenOn(order: OrderReading, channel: string): OrderReading {
+  return order.channel === channel ? order : { ...order, seen: false };
+}
+
+function renderNoSpectrum() {
+  return html`<p class="problem">The recording is too short or too torn by gaps for a spectrum.</p>`;
+}
+
+function renderPeaks({ diagnosis, speed }: TrialAnalysis) {
+  const peaks = [...diagnosis.peaks].sort((a, b) => b.amplitude - a.amplitude).slice(0, 20);
+  if (peaks.length === 0) return nothing;
+  const turns = speed / (2 * Math.PI);
+  return html`<details>
+    <summary>Peaks as a table</summary>
+    <div class="scroll" tabindex="0" role="group" aria-label="Peaks">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col" class="figure">Frequency, Hz</th>
+            <th scope="col" class="figure">× shaft speed</th>
+            <th scope="col" class="figure">Amplitude</th>
+            <th scope="col" class="figure">Above noise, dB</th>
+            <th scope="col">Channel</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${peaks.map(
+            (peak) =>
+              html`<tr>
+                <td class="figure">${figureText(peak.frequency, 4)}</td>
+                <td class="figure">${(peak.frequency / turns).toFixed(2)}</td>
+                <td class="figure">${figureText(peak.amplitude)} ${peak.unit}</td>
+                <td class="figure">${peak.prominence.toFixed(0)}</td>
+                <td>${peak.channel}</td>
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>
+  </details>`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'trial-figures': TrialFigures;
+  }
+}

@@ -1,0 +1,185 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { ShaftLine } from '@sternline/core';
+import { TrialChangedEvent, TrialRemovedEvent } from '../elements/events.js';
+import '../elements/progress-bar.js';
+import type { Trial, Units } from '../model/project.js';
+import { shared } from '../styles/shared.js';
+import type { AnalysisState } from './trial-analyses.js';
+import './trial-answer.js';
+import './trial-figures.js';
+import './trial-reading.js';
+import './trial-speed.js';
+import type { SpeedToldEvent } from './trial-speed.js';
+
+/** The analysis that was cancelled or failed is to be made again. */
+export class AnalyseAgainEvent extends Event {
+  static readonly type = 'analyse-again';
+  constructor() {
+    super(AnalyseAgainEvent.type, { bubbles: true, composed: true });
+  }
+}
+
+/** One trial: what was read, at which speed, what it says, and the figures behind it. */
+@customElement('trial-report')
+export class TrialReport extends LitElement {
+  static override styles = [
+    shared,
+    css`
+      :host {
+        display: block;
+        min-width: 0;
+      }
+      section {
+        margin-bottom: var(--gap-large);
+      }
+      .facts {
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--gap) var(--gap-large);
+        align-items: end;
+      }
+      .facts label {
+        display: flex;
+        flex-direction: column;
+        flex: 1 1 14rem;
+        font-weight: 500;
+        font-size: 0.9375rem;
+      }
+      .facts input {
+        font: inherit;
+        color: var(--ink);
+        background: var(--sheet);
+        border: 0;
+        border-bottom: 1.5px solid var(--line);
+        min-height: var(--touch);
+        padding: 0.25rem 0.375rem;
+        width: 100%;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) trial: Trial | undefined;
+  @property({ attribute: false }) state: AnalysisState = { kind: 'waiting' };
+  @property({ attribute: false }) line: ShaftLine | undefined;
+  /** rad/s */
+  @property({ type: Number }) wantedSpeed = 0;
+  @property() units: Units = 'metric';
+  @property({ type: Boolean }) rereadable = false;
+
+  protected override render() {
+    const { trial, state } = this;
+    if (!trial) return nothing;
+    const stale = state.analysis !== undefined && state.kind !== 'done';
+    return html`
+      <h3>${trial.name}</h3>
+      ${
+        trial.simulated
+          ? html`<p class="aside">
+              Simulated from the sample line with a stated seed; nothing here was measured.
+            </p>`
+          : nothing
+      }
+      <section>
+        <trial-reading .recording=${trial.recording} ?rereadable=${this.rereadable}></trial-reading>
+      </section>
+      <section>
+        <h4>At which speed did the shaft turn?</h4>
+        <trial-speed
+          .speed=${trial.speed}
+          .wantedSpeed=${this.wantedSpeed}
+          units=${this.units}
+          .analysis=${state.analysis}
+          ?simulated=${trial.simulated}
+          @speed-told=${this.onSpeed}
+        ></trial-speed>
+      </section>
+      ${this.renderProgress()}
+      <div class=${stale ? 'stale' : ''}>
+        <section aria-live="polite">
+          <h4>${state.analysis ? 'What it is' : ''}</h4>
+          <trial-answer .analysis=${state.analysis}></trial-answer>
+        </section>
+        <trial-figures .trial=${trial} .analysis=${state.analysis} .line=${this.line}></trial-figures>
+      </div>
+      ${this.renderFacts(trial)}
+    `;
+  }
+
+  private renderProgress() {
+    const { kind, progress, problem } = this.state;
+    const again = html`<button type="button" @click=${() => this.dispatchEvent(new AnalyseAgainEvent())}>
+      Analyse it again
+    </button>`;
+    switch (kind) {
+      case 'waiting':
+      case 'working':
+        return html`<progress-bar
+          label=${progress?.doing ?? 'Waiting for its turn'}
+          .share=${progress?.share ?? 0}
+        ></progress-bar>`;
+      case 'cancelled':
+        return html`<p class="row" role="status">The analysis was cancelled. ${again}</p>`;
+      case 'failed':
+        return html`<p class="row problem" role="alert">It could not be analysed: ${problem} ${again}</p>`;
+      case 'done':
+        return nothing;
+    }
+  }
+
+  private renderFacts(trial: Trial) {
+    return html`<section class="facts">
+      <label>
+        Name of the trial
+        <input
+          .value=${trial.name}
+          autocomplete="off"
+          @change=${(event: Event) => {
+            this.change({ name: textOf(event) || trial.name });
+          }}
+        />
+      </label>
+      <label>
+        Note: bench or water, where the phone lay
+        <input
+          .value=${trial.note}
+          autocomplete="off"
+          @change=${(event: Event) => {
+            this.change({ note: textOf(event) });
+          }}
+        />
+      </label>
+      <button type="button" @click=${() => this.dispatchEvent(new TrialRemovedEvent(trial.id))}>
+        Remove this trial
+      </button>
+    </section>`;
+  }
+
+  private onSpeed(event: SpeedToldEvent): void {
+    event.stopPropagation();
+    const { trial } = this;
+    if (!trial) return;
+    const { speed, ...rest } = trial;
+    if (event.speed === speed) return;
+    this.dispatchEvent(
+      new TrialChangedEvent<Trial>(event.speed === undefined ? rest : { ...rest, speed: event.speed }),
+    );
+  }
+
+  private change(change: Partial<Trial>): void {
+    if (this.trial) this.dispatchEvent(new TrialChangedEvent<Trial>({ ...this.trial, ...change }));
+  }
+}
+
+function textOf(event: Event): string {
+  return (event.target as HTMLInputElement).value.trim();
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'trial-report': TrialReport;
+  }
+  interface HTMLElementEventMap {
+    'analyse-again': AnalyseAgainEvent;
+  }
+}

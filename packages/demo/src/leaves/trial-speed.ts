@@ -1,0 +1,127 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { ValueChangedEvent } from '../elements/events.js';
+import '../elements/number-field.js';
+import type { SpeedSuggestion, TrialAnalysis } from '../model/analysis-types.js';
+import { confidenceWords } from '../model/finding-words.js';
+import type { Units } from '../model/project.js';
+import { formatFigure, fromScreen, toScreen } from '../model/units.js';
+import { shared } from '../styles/shared.js';
+
+/** A shaft speed was told, in rad/s, or taken back. */
+export class SpeedToldEvent extends Event {
+  static readonly type = 'speed-told';
+  constructor(readonly speed: number | undefined) {
+    super(SpeedToldEvent.type, { bubbles: true, composed: true });
+  }
+}
+
+/** Asks for the shaft speed of a trial, with what the recording suggests. */
+@customElement('trial-speed')
+export class TrialSpeed extends LitElement {
+  static override styles = [
+    shared,
+    css`
+      .suggestions {
+        align-items: end;
+        gap: var(--gap) var(--gap-large);
+      }
+      .guess {
+        flex: 1 1 20rem;
+      }
+      .guess p {
+        margin-bottom: 0.375rem;
+      }
+    `,
+  ];
+
+  /** rad/s, where it is known. */
+  @property({ type: Number }) speed: number | undefined;
+  /** rad/s */
+  @property({ type: Number }) wantedSpeed = 0;
+  @property() units: Units = 'metric';
+  @property({ attribute: false }) analysis: TrialAnalysis | undefined;
+  @property({ type: Boolean }) simulated = false;
+
+  protected override render() {
+    const { speed, units, analysis } = this;
+    return html`
+      ${analysis ? html`<p>${this.sentence(analysis)}</p>` : nothing}
+      <div class="row suggestions">
+        <number-field
+          label="Shaft speed in this trial"
+          unit="rpm"
+          .value=${speed === undefined ? undefined : toScreen(speed, 'speed', units)}
+          .min=${1}
+          .max=${200000}
+          .decimals=${1}
+          .step=${10}
+          hint="From a tachometer, the speed controller’s log, or a guess."
+          @value-changed=${this.onValue}
+        ></number-field>
+        <div class="guess">${analysis ? this.renderSuggestions(analysis) : nothing}</div>
+      </div>
+    `;
+  }
+
+  private sentence(analysis: TrialAnalysis): string {
+    const speed = formatFigure(analysis.speed, 'speed', this.units);
+    switch (analysis.speedFrom) {
+      case 'given':
+        return this.simulated ? `Simulated at ${speed}.` : `Read for a shaft at ${speed}, as you entered it.`;
+      case 'recording':
+        return `Read for a shaft at ${speed}, which the recording itself suggests. Confirm it or put in the speed you know: every answer below hangs on it.`;
+      case 'wanted':
+        return `The recording does not tell its shaft speed clearly, so it is read for the wanted ${speed}. Put in the speed you know: every answer below hangs on it.`;
+    }
+  }
+
+  private renderSuggestions({ suggestions }: TrialAnalysis) {
+    const wanted = { speed: this.wantedSpeed };
+    if (suggestions.length === 0) {
+      return html`<p class="aside">Nothing in the recording repeats clearly enough to tell the speed.</p>
+        <div class="row">${this.renderChoice(wanted, 'wanted')}</div>`;
+    }
+    return html`<p class="aside">The recording suggests, most likely first:</p>
+      <div class="row">
+        ${suggestions.slice(0, 4).map((one) => this.renderChoice(one, suggestionWords(one)))}
+        ${this.renderChoice(wanted, 'wanted')}
+      </div>`;
+  }
+
+  private renderChoice({ speed }: Pick<SpeedSuggestion, 'speed'>, words: string) {
+    const chosen = this.speed !== undefined && Math.abs(this.speed - speed) < 1e-6 * speed;
+    return html`<button
+      type="button"
+      aria-pressed=${chosen ? 'true' : 'false'}
+      @click=${() => {
+        this.tell(speed);
+      }}
+    >
+      ${formatFigure(speed, 'speed', this.units)} <span class="aside">${words}</span>
+    </button>`;
+  }
+
+  private onValue(event: ValueChangedEvent): void {
+    event.stopPropagation();
+    if (Number.isNaN(event.value)) return;
+    this.tell(event.value === undefined ? undefined : fromScreen(event.value, 'speed', this.units));
+  }
+
+  private tell(speed: number | undefined): void {
+    this.dispatchEvent(new SpeedToldEvent(speed));
+  }
+}
+
+function suggestionWords({ confidence }: SpeedSuggestion): string {
+  return `${confidenceWords(confidence)} (${Math.round(confidence * 100)} %)`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'trial-speed': TrialSpeed;
+  }
+  interface HTMLElementEventMap {
+    'speed-told': SpeedToldEvent;
+  }
+}

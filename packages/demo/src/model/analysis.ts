@@ -1,0 +1,58 @@
+import { describeReach, diagnose, sliceRecording } from '@sternline/core';
+import type { Recording } from '@sternline/core';
+import type { AnalysisChoices, SpeedSource, SpeedSuggestion, TrialAnalysis } from './analysis-types.js';
+import { channelSpectra } from './channel-spectra.js';
+import { channelEnvelope } from './envelope.js';
+import type { ReportProgress } from './progress.js';
+import { spectrumResolution } from './spectrum-resolution.js';
+import { suggestSpeeds } from './suggest-speeds.js';
+
+/** From here on the speed that a recording suggests is taken until the builder says otherwise. */
+const CONVINCING = 0.5;
+
+/**
+ * Everything the page shows of one recording: its speed, findings, spectra, outline and reach.
+ *
+ * @param recording - the whole recording
+ * @param choices - speed where it is known, wanted speed, line, part
+ * @param report - told how far the work has come
+ * @returns the analysis, of the part where one was chosen
+ */
+export function analyse(
+  recording: Recording,
+  choices: AnalysisChoices,
+  report: ReportProgress = () => undefined,
+): TrialAnalysis {
+  const whole = { from: 0, to: recording.sampling.duration };
+  const part = choices.part ?? whole;
+  const envelopes = recording.channels.map((channel) => channelEnvelope(channel, recording));
+  const seen = choices.part ? sliceRecording(recording, part) : recording;
+  report({ share: 0.2, doing: 'Looking for the shaft speed' });
+  const suggestions = suggestSpeeds(seen, choices);
+  const { speed, speedFrom } = chooseSpeed(choices, suggestions);
+  report({ share: 0.5, doing: 'Drawing up the spectra' });
+  const resolution = spectrumResolution(
+    { sampleRate: seen.sampleRate, samples: seen.channels[0]?.samples.length ?? 0 },
+    speed / (2 * Math.PI),
+  );
+  const spectra = channelSpectra(seen, resolution);
+  report({ share: 0.7, doing: 'Weighing the causes' });
+  const line = choices.line ? { line: choices.line } : {};
+  const diagnosis = diagnose({ recording: seen, speed, ...line });
+  const reach = describeReach({
+    sampleRate: seen.sampleRate,
+    speed,
+    orders: diagnosis.orders.map(({ order }) => order),
+  });
+  return { speed, speedFrom, suggestions, diagnosis, spectra, resolution, envelopes, reach, part };
+}
+
+function chooseSpeed(
+  choices: AnalysisChoices,
+  suggestions: readonly SpeedSuggestion[],
+): { speed: number; speedFrom: SpeedSource } {
+  if (choices.speed !== undefined) return { speed: choices.speed, speedFrom: 'given' };
+  const [best] = suggestions;
+  if (best && best.confidence >= CONVINCING) return { speed: best.speed, speedFrom: 'recording' };
+  return { speed: choices.wantedSpeed, speedFrom: 'wanted' };
+}
