@@ -13,7 +13,7 @@ export interface FreePart {
 /** What of a line decides whether it is held sideways. */
 export interface HeldLine {
   readonly shafts: readonly Pick<Shaft, 'length' | 'supports'>[];
-  readonly joints: readonly Pick<Joint, 'kind'>[];
+  readonly joints: readonly Pick<Joint, 'kind' | 'bendingStiffness'>[];
 }
 
 /** Pivots and motions below this share of the largest are rounding. */
@@ -23,12 +23,12 @@ const ROUNDING = 1e-10;
  * The parts of a line that nothing holds: the motions of its shafts, as rigid bodies, that every support and joint allows.
  *
  * In the developed line each shaft has two unknowns, the sideways displacements of its ends. A support, rigid or
- * elastic, holds the displacement where it stands; one that fixes the slope makes both ends move alike; a universal or
- * flexible joint ties two ends; a rigid joint ties the slopes as well. What is left is the null space of these rows.
+ * elastic, holds the displacement where it stands; one that fixes the slope makes both ends move alike; every joint
+ * ties two ends; a rigid one, or a flexible one with a bending stiffness, ties the slopes as well. What is left is the null space of these rows.
  *
  * @param line - lengths in m, supports, and kinds of joints
  * @returns the free parts from the motor end; none where the line is held
- * @remarks A flexible joint has no bending stiffness of its own here and counts as a hinge. The motor's own bearings
+ * @remarks A flexible joint without a bending stiffness is a hinge. The motor's own bearings
  *   are supports of its shaft and must be among them.
  */
 export function freeShafts(line: HeldLine): FreePart[] {
@@ -50,28 +50,29 @@ export function freeShafts(line: HeldLine): FreePart[] {
 
 function restraints(line: HeldLine): number[][] {
   const rows: number[][] = [];
-  const add = (entries: readonly (readonly [column: number, value: number])[]): void => {
-    const row = new Array<number>(2 * line.shafts.length).fill(0);
-    for (const [column, value] of entries) row[column] = value;
-    rows.push(row);
+  const add = (coefficients: Readonly<Record<number, number>>): void => {
+    rows.push(Array.from({ length: 2 * line.shafts.length }, (_, column) => coefficients[column] ?? 0));
   };
   line.shafts.forEach(({ length, supports }, shaft) => {
     const [start, end] = [2 * shaft, 2 * shaft + 1];
     for (const { at, fixesSlope } of supports) {
-      add([[start, 1 - at / length], [end, at / length]]); // prettier-ignore
-      if (fixesSlope) add([[start, -1], [end, 1]]); // prettier-ignore
+      add({ [start]: 1 - at / length, [end]: at / length });
+      if (fixesSlope) add({ [start]: -1, [end]: 1 });
     }
   });
-  line.joints.forEach(({ kind }, joint) => {
-    const [start, end, nextStart, nextEnd] = [2 * joint, 2 * joint + 1, 2 * joint + 2, 2 * joint + 3];
-    add([[end, 1], [nextStart, -1]]); // prettier-ignore
-    const before = line.shafts[joint]?.length ?? 1;
-    const after = line.shafts[joint + 1]?.length ?? 1;
-    const scale = Math.min(before, after);
-    const [a, b] = [scale / before, scale / after];
-    if (kind === 'rigid') add([[start, -a], [end, a], [nextStart, b], [nextEnd, -b]]); // prettier-ignore
+  line.joints.forEach((joint, index) => {
+    const [start, end, nextStart, nextEnd] = [2 * index, 2 * index + 1, 2 * index + 2, 2 * index + 3];
+    add({ [end]: 1, [nextStart]: -1 });
+    const before = line.shafts[index]?.length ?? 1;
+    const after = line.shafts[index + 1]?.length ?? 1;
+    const [a, b] = [Math.min(1, after / before), Math.min(1, before / after)];
+    if (!isHinge(joint)) add({ [start]: -a, [end]: a, [nextStart]: b, [nextEnd]: -b });
   });
   return rows;
+}
+
+function isHinge({ kind, bendingStiffness = 0 }: HeldLine['joints'][number]): boolean {
+  return kind === 'universal' || (kind === 'flexible' && bendingStiffness === 0);
 }
 
 /** A basis of the vectors that all rows annul, by elimination with complete pivoting. */
@@ -146,8 +147,8 @@ function describeMotion(
 }
 
 function hingesOf(line: HeldLine, first: number, last: number): string {
-  const hinges = line.joints.flatMap(({ kind }, joint) =>
-    kind !== 'rigid' && joint >= first - 1 && joint <= last ? [`joints[${joint}]`] : [],
+  const hinges = line.joints.flatMap((hinge, joint) =>
+    isHinge(hinge) && joint >= first - 1 && joint <= last ? [`joints[${joint}]`] : [],
   );
   return hinges.join(' and ');
 }

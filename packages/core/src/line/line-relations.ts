@@ -23,6 +23,7 @@ export function lineRelations(line: Place, sound: SoundValues): LineFault[] {
     ...shafts.flatMap((shaft) => shaftRelations(shaft, sound)),
     ...jointCount(line, sound),
     ...jointRelations(line, sound),
+    ...needlessStiffness(line, sound),
     ...startingCurrent(line, sound),
   ];
 }
@@ -132,6 +133,16 @@ function jointRelations(line: Place, sound: SoundValues): LineFault[] {
     }
     if (angle < LARGEST_JOINT_ANGLE) return [];
     return [lineFault(joint.path, `at an angle of less than π/2 rad (90°) ${between}`, angle)];
+  });
+}
+
+function needlessStiffness(line: Place, sound: SoundValues): LineFault[] {
+  return (sound.list(line, 'joints') ?? []).flatMap((joint) => {
+    const kind = sound.text(joint, 'kind');
+    const stiffness = sound.number(joint, 'bendingStiffness');
+    if (stiffness === undefined || kind === undefined || kind === 'flexible') return [];
+    const condition = `left out (a ${kind} joint has none: only a flexible one bends against a stiffness)`;
+    return [lineFault(`${joint.path}.bendingStiffness`, condition, stiffness)];
   });
 }
 

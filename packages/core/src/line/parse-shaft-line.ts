@@ -20,8 +20,8 @@ import type { Shaft, ShaftLine } from './types.js';
  *   more, a support off its shaft, a joint at 90° or a rigid one that bends by more than 0.5°, inertias of no rigid
  *   body, moduli of no elastic solid), and a mechanism: a line that is not held sideways, by the names of the shafts
  *   that move
- * @remarks Supports hold sideways whether rigid or elastic; a universal joint is a hinge, and so is a flexible one,
- *   whose own bending stiffness the model leaves out. The motor's bearings are supports of the first shaft and must be
+ * @remarks Supports hold sideways whether rigid or elastic; a universal joint is a hinge, and so is a flexible one
+ *   without a bending stiffness. The motor's bearings are supports of the first shaft and must be
  *   given: without them that shaft hangs free. Materials are isotropic. Joints are fixed along the shaft.
  * @example
  * const line = parseShaftLine({
@@ -63,7 +63,7 @@ function faultsAmongSound(output: unknown, faults: readonly LineFault[]): LineFa
 
 /** A fault at one of these leaves open whether the line is held. */
 const DECIDES_HOLDING =
-  /^(shafts|joints)?(\[\d+\])?(\.(length|kind|supports(\[\d+\](\.(at|radialStiffness|fixesSlope))?)?))?$/;
+  /^(shafts|joints)?(\[\d+\])?(\.(length|kind|bendingStiffness|supports(\[\d+\](\.(at|radialStiffness|fixesSlope))?)?))?$/;
 
 function mechanismFaults(line: ShaftLine): LineFault[] {
   return freeShafts(line).map(({ first, last, motion }) => {

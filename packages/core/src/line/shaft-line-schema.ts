@@ -144,6 +144,7 @@ const joint = shape('a joint', {
   mass: v.exactOptional(notNegative('mass in kg'), 0),
   polarInertia: v.exactOptional(notNegative('inertia in kg·m²'), 0),
   torsionalStiffness: v.exactOptional(positive('stiffness in N·m/rad')),
+  bendingStiffness: v.exactOptional(notNegative('stiffness in N·m/rad')),
   maxAngle: v.exactOptional(number('an angle in rad between 0 and π/2', (x) => x > 0 && x < Math.PI / 2)),
   ratedTorque: v.exactOptional(positive('torque in N·m')),
   fastener: v.exactOptional(fastener),
