@@ -27,8 +27,9 @@ const MAIN_LOBE = 2;
  *   to, with `folded` set: what lies before the converter may have weakened it.
  * @example
  * ```ts
- * const samples = Float64Array.from({ length: 2000 }, (_, n) =>
- *   0.8 * Math.sin(2 * Math.PI * 24 * n / 200) + 0.1 * ((43758.5453 * Math.sin(n)) % 1));
+ * let state = 1;
+ * const noise = () => (state = (16807 * state) % 2147483647) / 2147483647 - 0.5;
+ * const samples = Float64Array.from({ length: 2000 }, (_, n) => 0.8 * Math.sin((2 * Math.PI * 24 * n) / 200) + 0.2 * noise());
  * const recording = { name: 'bench', sampleRate: 200, channels: [{ name: 'x', unit: 'm/s²', samples }],
  *   sampling: { gaps: [] } };
  * const { orders, speed } = orderAmplitudes({ recording, speed: 2 * Math.PI * 24.2, orders: [1, 2] });

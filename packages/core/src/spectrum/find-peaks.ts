@@ -26,8 +26,10 @@ import { windowResponse } from './window-response.js';
  *   not read between lines, because its top is too flat to tell.
  * @example
  * ```ts
- * const samples = Float64Array.from({ length: 4000 }, (_, n) => 0.5 * Math.sin(2 * Math.PI * 20.3 * n / 200)
- *   + 0.2 * ((43758.5453 * Math.sin(n)) % 1));
+ * let state = 1;
+ * const noise = () => (state = (16807 * state) % 2147483647) / 2147483647 - 0.5;
+ * const samples = Float64Array.from({ length: 4000 }, (_, n) =>
+ *   0.5 * Math.sin((2 * Math.PI * 20.3 * n) / 200) + 0.4 * noise());
  * const [peak] = findPeaks(samples, 200);
  * peak.frequency // → 20.3 Hz
  * peak.amplitude // → 0.50

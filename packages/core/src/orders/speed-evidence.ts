@@ -1,0 +1,37 @@
+import type { Recording } from '../recording/types.js';
+import { findPeaks } from '../spectrum/find-peaks.js';
+
+/** A line of a recording, of whichever channel shows it best. */
+export interface Line {
+  /** Hz */
+  readonly frequency: number;
+  /** Hz */
+  readonly error: number;
+  /** How much of a line it is: 0.3 at the edge of the noise, 1 from 15 dB above it. */
+  readonly weight: number;
+}
+
+/** No more lines than this are weighed: the strongest. */
+const MOST = 16;
+
+/** Lines that any channel shows below `highest` (Hz), those within their resolution taken as one, strongest first. */
+export function speedEvidence({ channels, sampleRate, sampling }: Recording, highest: number): Line[] {
+  const peaks = channels
+    .flatMap(({ samples }) => findPeaks(samples, sampleRate, { gaps: sampling.gaps }))
+    .filter(({ frequency }) => frequency <= highest)
+    .sort((a, b) => b.prominence - a.prominence);
+  const lines: Line[] = [];
+  for (const peak of peaks) {
+    // A speed that wanders moves a line by a few parts in a thousand, whatever the noise says.
+    const error = Math.hypot(peak.frequencyError, 0.002 * peak.frequency);
+    if (lines.some((line) => Math.abs(line.frequency - peak.frequency) < 3 * Math.hypot(error, line.error)))
+      continue;
+    lines.push({
+      frequency: peak.frequency,
+      error,
+      weight: Math.min(1, Math.max(0.3, peak.prominence / 15)),
+    });
+    if (lines.length === MOST) break;
+  }
+  return lines;
+}
