@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { openingView, panView, zoomView } from '../../../packages/demo/src/charts/spectrum-view.js';
+import {
+  followView,
+  openingView,
+  panView,
+  zoomView,
+} from '../../../packages/demo/src/charts/spectrum-view.js';
 
 const whole = { from: 0, to: 1000 };
 
@@ -39,5 +44,14 @@ describe('openingView', () => {
     expect(openingView([100, 200], whole).to).toBeCloseTo(230, 9);
     expect(openingView([990], whole)).toEqual(whole);
     expect(openingView([], whole)).toEqual(whole);
+  });
+});
+
+describe('followView', () => {
+  it('leaves a view that holds the frequency, else moves it there', () => {
+    const view = { from: 100, to: 200 };
+    expect(followView(view, { at: 150, whole })).toBe(view);
+    expect(followView(view, { at: 400, whole })).toEqual({ from: 350, to: 450 });
+    expect(followView(view, { at: 990, whole })).toEqual({ from: 900, to: 1000 });
   });
 });

@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { shared } from '../styles/shared.js';
 import { chartStyles } from './chart-styles.js';
+import { nextPeak } from './next-peak.js';
 import { saveFile } from './save-file.js';
 import { SizeController } from './size-controller.js';
 import { spectrumGeometry } from './spectrum-geometry.js';
@@ -12,11 +13,12 @@ import type {
   SpectrumGeometry,
   SpectrumLines,
 } from './spectrum-geometry.js';
+import { spectrumCsv } from './spectrum-csv.js';
 import { drawSpectrum } from './spectrum-drawing.js';
 import { spectrumKey } from './spectrum-keys.js';
 import { spectrumReadout } from './spectrum-readout.js';
 import { spectrumStyles } from './spectrum-styles.js';
-import { openingView, panView, zoomView } from './spectrum-view.js';
+import { followView, openingView, panView, zoomView } from './spectrum-view.js';
 import type { SpectrumView } from './spectrum-view.js';
 
 /** An amplitude spectrum with the orders of shaft speed marked at the line; read out, zoomed and saved. */
@@ -228,26 +230,25 @@ export class SpectrumChart extends LitElement {
     const key = spectrumKey(event);
     if (!key) return;
     event.preventDefault();
-    switch (key.does) {
-      case 'move':
+    const actions: Record<typeof key.does, () => void> = {
+      move: () => {
         this.moveCursor(key.sign);
-        break;
-      case 'pan':
+      },
+      pan: () => {
         this.pan(key.sign * 0.25);
-        break;
-      case 'peak':
+      },
+      peak: () => {
         this.toPeak(key.sign);
-        break;
-      case 'end':
+      },
+      end: () => {
         this.pointAt(key.sign < 0 ? this.shownView.from : this.shownView.to);
-        break;
-      case 'zoom':
+      },
+      zoom: () => {
         this.zoom(key.sign > 0 ? 0.5 : 2);
-        break;
-      case 'reset':
-        this.reset();
-        break;
-    }
+      },
+      reset: this.reset,
+    };
+    actions[key.does]();
   }
 
   private moveCursor(sign: number): void {
@@ -256,32 +257,26 @@ export class SpectrumChart extends LitElement {
     this.pointAt((this.cursor ?? from) + sign * step);
   }
 
-  private toPeak(sign: number): void {
-    const at = this.cursor ?? this.shownView.from;
-    const away = this.peaks
-      .map((peak) => peak.frequency)
-      .filter((frequency) => sign * (frequency - at) > (this.lines?.step ?? 0) / 2)
-      .sort((a, b) => sign * (a - b));
-    if (away[0] !== undefined) this.pointAt(away[0]);
+  private toPeak(sign: 1 | -1): void {
+    const next = nextPeak(this.peaks, {
+      from: this.cursor ?? this.shownView.from,
+      sign,
+      clear: (this.lines?.step ?? 0) / 2,
+    });
+    if (next !== undefined) this.pointAt(next);
   }
 
   private pointAt(frequency: number): void {
     const { whole } = this;
-    const at = Math.max(whole.from, Math.min(whole.to, frequency));
-    this.cursor = at;
-    const view = this.shownView;
-    if (at < view.from || at > view.to) {
-      const half = (view.to - view.from) / 2;
-      this.view = zoomView({ from: at - half, to: at + half }, { factor: 1, about: at, whole });
-    }
+    this.cursor = Math.max(whole.from, Math.min(whole.to, frequency));
+    const shown = this.shownView;
+    const followed = followView(shown, { at: this.cursor, whole });
+    if (followed !== shown) this.view = followed;
   }
 
   private readonly saveCsv = (): void => {
-    const { lines } = this;
-    if (!lines) return;
-    const rows = Array.from(lines.amplitude, (value, index) => `${index * lines.step},${value}`);
-    const text = [`frequency (Hz),amplitude (${this.unit})`, ...rows].join('\n');
-    saveFile(`${this.name}.csv`, { text, type: 'text/csv' });
+    const { lines, unit } = this;
+    if (lines) saveFile(`${this.name}.csv`, { text: spectrumCsv(lines, unit), type: 'text/csv' });
   };
 }
 

@@ -54,6 +54,23 @@ export function openingView(frequencies: readonly number[], whole: SpectrumView)
   return { from: whole.from, to: highest > 0 ? Math.min(whole.to, highest * 1.15) : whole.to };
 }
 
+/**
+ * Moves the view, where it must, so that a frequency is in sight.
+ *
+ * @param view - what is shown now
+ * @param change - `at` in Hz; `whole` the stretch there is
+ * @returns the same view where the frequency is in it, else one as wide with it in the middle
+ */
+export function followView(
+  view: SpectrumView,
+  change: { readonly at: number; readonly whole: SpectrumView },
+): SpectrumView {
+  const { at, whole } = change;
+  if (at >= view.from && at <= view.to) return view;
+  const half = (view.to - view.from) / 2;
+  return inside({ from: at - half, to: at + half }, whole);
+}
+
 function inside(view: SpectrumView, whole: SpectrumView): SpectrumView {
   const width = view.to - view.from;
   const from = Math.min(Math.max(view.from, whole.from), whole.to - width);
