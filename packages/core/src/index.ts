@@ -36,3 +36,7 @@ export { assess } from './study/assess.js';
 export { formatFigure } from './study/statement.js';
 export { fillTemplate } from './study/fill-template.js';
 export { simulateTrial } from './simulate/simulate-trial.js';
+export { decodeText } from './recording/decode-text.js';
+export { readDelimited } from './recording/read-delimited.js';
+export { readWav } from './recording/read-wav.js';
+export { RecordingError, type FilePlace, type RecordingErrorCode } from './recording/recording-error.js';

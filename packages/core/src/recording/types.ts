@@ -39,7 +39,30 @@ export interface Sampling {
   readonly columns: readonly ColumnReading[];
   /** Sentences for the person who made the recording: what was found, assumed, left out. */
   readonly notes: readonly string[];
+  /**
+   * How the samples came onto their uniform base: one sample a row (`counts`, nothing is interpolated), interpolated
+   * because the true rate moved (`piecewise`), or interpolated because the spacing was irregular (`stamps`).
+   */
+  readonly timeBase?: TimeBase;
+  /** Hz, up to which amplitudes hold after interpolation; half the rate where nothing was interpolated. */
+  readonly passband?: number;
+  /** Whether the steady pull of gravity is in the samples; for motion only. */
+  readonly gravity?: Gravity;
+  /** Runs in which a channel did not move at all though it does elsewhere, and channels that never move. */
+  readonly stuck?: readonly Stuck[];
+  /** Rows that repeat the row before in every channel: the sensor is slower than the logger. */
+  readonly heldRows?: number;
+  /** The step to which each channel's samples were rounded. */
+  readonly resolution?: readonly Resolution[];
+  /** Sensors found in the file, each of which `readDelimited` reads by the name given here. */
+  readonly sensors?: readonly SensorReading[];
+  /** Rows left out since they repeat stamp and values of the row before. */
+  readonly doubledRows?: number;
 }
+
+export type TimeBase = 'counts' | 'piecewise' | 'stamps';
+
+export type Gravity = 'present' | 'removed' | 'unknown';
 
 /** Samples that the file does not have; they lie on a straight line in `samples` and must not be analysed. */
 export interface Gap {
@@ -49,6 +72,7 @@ export interface Gap {
   readonly count: number;
 }
 
+/** Cells that hold no number where one was expected; up to two in a row are filled on a straight line, more make a gap. */
 export interface BadCells {
   readonly count: number;
   /** 1-based line numbers of the first few. */
@@ -59,8 +83,27 @@ export interface Clipping {
   readonly channel: string;
   /** How many samples stand at the limit. */
   readonly count: number;
-  /** The limit, in the channel's unit. */
+  /** The limit, in the channel's unit, with its sign. */
   readonly level: number;
+}
+
+export interface Stuck {
+  readonly channel: string;
+  /** Index of the first sample of the run. */
+  readonly start: number;
+  readonly count: number;
+}
+
+export interface Resolution {
+  readonly channel: string;
+  /** In the channel's unit; 0 where no step shows. */
+  readonly step: number;
+}
+
+export interface SensorReading {
+  /** As the file writes it, or the quantity where the columns' headers tell it. */
+  readonly name: string;
+  readonly quantity: 'acceleration' | 'rotation' | 'other';
 }
 
 export interface ColumnReading {
@@ -73,4 +116,35 @@ export interface ColumnReading {
   readonly unit: string;
   /** Why it was taken so, in a few words. */
   readonly reason: string;
+  /** 0 to 1: 1 where the caller said so, high where name and values agree, low where it was guessed. */
+  readonly confidence?: number;
+}
+
+/** What the caller knows better than the file. */
+export interface ReadDelimitedOptions {
+  readonly name?: string;
+  /** Hz; the stamps, if there are any, are then left aside. */
+  readonly sampleRate?: number;
+  /** Columns by header or 0-based place. */
+  readonly columns?: ColumnChoice;
+  /** Which sensor to read where the file holds several: a name out of `sampling.sensors`, or a quantity. */
+  readonly sensor?: string;
+  readonly timeUnit?: TimeUnit;
+  /** Whether gravity is in the samples, where the reading of it would be wrong. */
+  readonly gravity?: Gravity;
+}
+
+export interface ColumnChoice {
+  readonly time?: string | number;
+  readonly x?: string | number;
+  readonly y?: string | number;
+  readonly z?: string | number;
+  /** Unit of the axes as written: 'm/s²', 'g', 'mg', 'rad/s', … */
+  readonly unit?: string;
+}
+
+export type TimeUnit = 's' | 'ms' | 'µs' | 'us' | 'ns' | 'min';
+
+export interface ReadWavOptions {
+  readonly name?: string;
 }

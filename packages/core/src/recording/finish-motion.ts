@@ -1,0 +1,120 @@
+import { type Plan } from './choose-columns.js';
+import { fillStraight, joinRuns, LONGEST_PATCH, spreadRows } from './fill-missing.js';
+import { findClipping } from './find-clipping.js';
+import { findStuck } from './find-stuck.js';
+import { type LaidRows } from './lay-in-time.js';
+import { motionNotes } from './motion-notes.js';
+import { ontoEvenBase, type EvenRows } from './onto-even-base.js';
+import { type RawColumns } from './read-columns.js';
+import { RecordingError } from './recording-error.js';
+import { roundingStep } from './rounding-step.js';
+import { type Scale } from './scale-axes.js';
+import { type Table } from './text-table.js';
+import { STANDARD_GRAVITY } from './units.js';
+import { type Channel, type Recording, type Sampling } from './types.js';
+
+interface Parts {
+  readonly table: Table;
+  readonly plan: Plan;
+  readonly raw: RawColumns;
+  readonly scale: Scale;
+  readonly laid: LaidRows;
+  readonly name: string;
+}
+
+/** m/s²; no sensor that this is for shows more, so a larger figure is a damaged cell. */
+const BEYOND_ALL = 1e6;
+/** Sensor ranges in common use, g. */
+const RANGES = [2, 4, 8, 16];
+
+/** Makes the recording out of ordered rows: gaps filled, SI, quality looked at as recorded, uniform base. */
+export function finishMotion({ table, plan, raw, scale, laid, name }: Parts): Recording {
+  const filled = laid.axes.map((axis) => inUnits(spreadRows(axis, laid.fitted.missing), scale.factor));
+  const runs = filled.flatMap(fillStraight).filter(({ count }) => count > LONGEST_PATCH);
+  const recorded = filled.map((samples, i) => ({ name: channelName(plan, i), unit: scale.unit, samples }));
+  if (recorded.every(({ samples }) => samples.length < 3)) throw nothingLeft();
+  const missing = missingRuns(laid);
+  const even = ontoEvenBase(recorded, { fitted: laid.fitted, gaps: joinRuns([...runs, ...missing]) });
+  const sampling = describe({ plan, raw, scale, laid, recorded, even });
+  return {
+    name,
+    sampleRate: 1 / laid.fitted.period,
+    channels: even.channels,
+    sampling: { ...sampling, notes: motionNotes({ table, plan, raw, scale, laid, sampling }) },
+  };
+}
+
+function channelName(plan: Plan, i: number): string {
+  const axis = plan.axes[i];
+  if (plan.quantity !== 'sound') return axis?.role ?? 'x';
+  return plan.axes.length === 1 ? 'sound' : (axis?.column.text.trim() ?? `sound ${i + 1}`);
+}
+
+function inUnits(values: Float64Array, factor: number): Float64Array {
+  return values.map((value) => (Math.abs(value * factor) < BEYOND_ALL ? value * factor : NaN));
+}
+
+function missingRuns({ fitted }: LaidRows): { start: number; count: number }[] {
+  let shift = 0;
+  return fitted.missing.map(({ before, count }) => {
+    const start = before + shift;
+    shift += count;
+    return { start, count };
+  });
+}
+
+interface Described extends Omit<Parts, 'table' | 'name'> {
+  readonly recorded: readonly Channel[];
+  readonly even: EvenRows;
+}
+
+function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<Sampling, 'notes'> {
+  const { fitted } = laid;
+  const sound = plan.quantity === 'sound';
+  const limits = scale.unit === 'm/s²' ? RANGES.flatMap((range) => [range * STANDARD_GRAVITY]) : [1];
+  const length = even.channels[0]?.samples.length ?? 0;
+  const { stuck, heldRows } = findStuck(recorded, Math.max(20, Math.round(0.1 / fitted.period)));
+  return {
+    kind: sound ? 'sound' : 'motion',
+    duration: length * fitted.period,
+    rateFrom: laid.rateFrom,
+    jitter: fitted.jitter,
+    stampStep: fitted.step,
+    gaps: even.gaps,
+    equalStamps: laid.equalStamps,
+    unsortedRows: laid.unsortedRows,
+    badCells: raw.badCells,
+    clipping: findClipping(recorded, limits),
+    columns: plan.readings.map((reading) => withUnit(reading, { scale, laid })),
+    timeBase: fitted.kind,
+    passband: even.passband,
+    ...(sound ? {} : { gravity: scale.gravity }),
+    stuck,
+    heldRows,
+    resolution: recorded.map(({ name }, i) => ({ channel: name, step: stepOf(laid.axes[i]) * scale.factor })),
+    sensors: plan.sensors,
+    doubledRows: laid.doubledRows,
+  };
+}
+
+/** By the figures as the file writes them, a stretch of them: filled ones would hide the step. */
+function stepOf(axis: Float64Array | undefined): number {
+  return axis ? roundingStep(axis.subarray(0, 4000).filter(Number.isFinite)) : 0;
+}
+
+function withUnit(
+  reading: Sampling['columns'][number],
+  { scale, laid }: { scale: Scale; laid: LaidRows },
+): Sampling['columns'][number] {
+  if (reading.role === 'time') return { ...reading, unit: laid.timeUnit };
+  const axis = reading.role === 'x' || reading.role === 'y' || reading.role === 'z' || reading.role === 'sound';
+  return axis ? { ...reading, unit: scale.fileUnit } : reading;
+}
+
+function nothingLeft(): RecordingError {
+  return new RecordingError('readDelimited', {
+    code: 'bad-values',
+    found: 'no figures are left once damaged cells are taken out.',
+    remedy: 'Export the recording again, or choose other columns in options.columns.',
+  });
+}

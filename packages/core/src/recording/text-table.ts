@@ -1,0 +1,86 @@
+import Papa from 'papaparse';
+import { type NumberStyle } from './read-number.js';
+import { RecordingError } from './recording-error.js';
+import { headCells, sniffLayout, type Layout } from './sniff-layout.js';
+
+/** A file of rows and columns, whatever its form was. */
+export interface Table {
+  readonly headers: readonly string[];
+  readonly headerLine: number;
+  readonly units: readonly string[];
+  readonly stated: Layout['stated'];
+  readonly style: NumberStyle;
+  readonly width: number;
+  /** The first rows. */
+  readonly preview: readonly (readonly string[])[];
+  /** About how many rows there are. */
+  readonly expectedRows: number;
+  /** Hands over all rows in blocks, each with the 1-based line of its first row. */
+  readonly forEachBlock: (visit: (rows: readonly (readonly string[])[], line: number) => void) => void;
+}
+
+/** Blocks keep memory at a few rows' worth of strings instead of the whole file's. */
+const BLOCK_CHARACTERS = 1 << 19;
+
+/**
+ * Lays a delimited text out as a table.
+ *
+ * @param text - the file, `\n` between lines, not blank
+ * @throws RecordingError where there is no row of figures
+ */
+export function textTable(text: string): Table {
+  const layout = sniffLayout(text);
+  if (!layout) throw withoutRows(text);
+  const body = skipLines(text, layout.headLines);
+  return {
+    ...layout,
+    preview: layout.rows,
+    expectedRows: Math.ceil((1.05 * (text.length - body)) / meanLength(text, body)) + 16,
+    forEachBlock: (visit) => {
+      walk(text, body, layout, visit);
+    },
+  };
+}
+
+function withoutRows(text: string): RecordingError {
+  const cells = headCells(text).filter((cell) => cell !== '');
+  const named = cells.slice(0, 6).join(', ').slice(0, 120);
+  return new RecordingError('readDelimited', {
+    code: 'no-rows',
+    found: `there is a head (${named}) and no row of figures under it.`,
+    remedy: 'Export the recording again, and look whether the logger was running.',
+  });
+}
+
+function skipLines(text: string, count: number): number {
+  let position = 0;
+  for (let i = 0; i < count; i++) position = text.indexOf('\n', position) + 1;
+  return position;
+}
+
+function meanLength(text: string, body: number): number {
+  const sample = text.slice(body, body + 20_000);
+  const lines = sample.split('\n').length - (sample.length === 20_000 ? 1 : 0);
+  return Math.max(sample.length / Math.max(lines, 1), 2);
+}
+
+function walk(text: string, body: number, { separator, headLines }: Layout, visit: Parameters<Table['forEachBlock']>[0]): void {
+  // A quoted cell may hold a line break, which a block must not cut.
+  const quoted = text.indexOf('"', body) !== -1;
+  let position = body;
+  let line = headLines + 1;
+  while (position < text.length) {
+    const end = quoted ? text.length : blockEnd(text, position);
+    const block = text.slice(position, end);
+    const plain = separator === ' ' ? block.replace(/^[ \t]+|[ \t]+$/gm, '').replace(/[ \t]+/g, ' ') : block;
+    const rows = Papa.parse<string[]>(plain, { delimiter: separator, newline: '\n' }).data;
+    visit(rows, line);
+    line += rows.length - (block.endsWith('\n') ? 1 : 0);
+    position = end;
+  }
+}
+
+function blockEnd(text: string, position: number): number {
+  const end = text.indexOf('\n', position + BLOCK_CHARACTERS);
+  return end === -1 ? text.length : end + 1;
+}

@@ -1,0 +1,230 @@
+import { RecordingError } from './recording-error.js';
+
+/** What the header of a WAV file says, once it is held against the file's true length. */
+export interface WavHeader {
+  readonly encoding: 'integer' | 'float';
+  readonly channels: number;
+  /** Hz */
+  readonly sampleRate: number;
+  /** Bytes of one sample of one channel. */
+  readonly sampleBytes: number;
+  /** Place of the first sample. */
+  readonly dataStart: number;
+  readonly frames: number;
+  readonly notes: readonly string[];
+}
+
+interface Chunk {
+  readonly id: string;
+  readonly start: number;
+  /** As the header writes it, or as ds64 corrects it. */
+  readonly size: number;
+}
+
+interface Format {
+  readonly tag: number;
+  readonly channels: number;
+  readonly sampleRate: number;
+  readonly blockBytes: number;
+  readonly bits: number;
+}
+
+const PCM = 1;
+const FLOAT = 3;
+const EXTENSIBLE = 0xfffe;
+const UNKNOWN_SIZE = 0xffffffff;
+const JUNK_SEARCHED = 1 << 16;
+const MOST_CHUNKS = 10_000;
+
+/** Registered wave format tags, from memory of RFC 2361 (E. Fleischman, WAVE and AVI Codec Registries, 1998). */
+const TAGS: ReadonlyMap<number, string> = new Map([
+  [0x0002, 'Microsoft ADPCM'],
+  [0x0006, 'A-law'],
+  [0x0007, 'µ-law'],
+  [0x0011, 'IMA ADPCM'],
+  [0x0031, 'GSM 6.10'],
+  [0x0050, 'MPEG'],
+  [0x0055, 'MP3'],
+  [0x0092, 'Dolby AC-3'],
+  [0x00ff, 'AAC'],
+  [0x0160, 'Windows Media Audio'],
+  [0x0161, 'Windows Media Audio'],
+  [0x0162, 'Windows Media Audio'],
+  [0x1610, 'AAC'],
+  [0x2000, 'Dolby AC-3'],
+]);
+
+const FOREIGN: readonly (readonly [number, string, string])[] = [
+  [0, 'OggS', 'Ogg'],
+  [0, 'fLaC', 'FLAC'],
+  [0, 'ID3', 'MP3'],
+  [0, '#!AMR', 'AMR'],
+  [0, 'FORM', 'AIFF'],
+  [0, 'caff', 'Core Audio'],
+  [0, '\u001aE\u00df\u00a3', 'WebM or Matroska'],
+  [4, 'ftyp', 'MP4, M4A or 3GP'],
+];
+
+/** Tail of the sub-format GUIDs whose first two bytes are a wave format tag: -0000-0010-8000-00aa00389b71. */
+const GUID_TAIL = '000000001000800000aa00389b71';
+
+/**
+ * Reads and mends the header of a WAV file.
+ *
+ * @param view - the whole file
+ * @throws RecordingError where the file is no WAV, is compressed, or its header makes no sense
+ */
+export function readWavHeader(view: DataView): WavHeader {
+  checkContainer(view);
+  const { format: place, data, after, wide } = findChunks(view);
+  const format = place ? readFormat(view, place) : undefined;
+  if (!format) throw fault('bad-header', 'the file has no format chunk before its end.', 'Record or export it again.');
+  if (!data) throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
+  const encoding = encodingOf(format, place?.start ?? 0);
+  const sampleBytes = Math.ceil(format.bits / 8);
+  const frameBytes = sampleBytes * format.channels;
+  const notes: string[] = [];
+  if (format.blockBytes !== frameBytes) notes.push(`The header states ${format.blockBytes} bytes a frame; ${frameBytes} were read, as channels and bits demand.`);
+  const bytes = dataBytes(view, { data, after, wide }, notes);
+  const frames = Math.floor(bytes / frameBytes);
+  if (frames === 0) throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
+  if (bytes % frameBytes > 0) notes.push('The last frame is cut off and was left out.');
+  return { encoding, channels: format.channels, sampleRate: format.sampleRate, sampleBytes, dataStart: data.start, frames, notes };
+}
+
+function fault(code: RecordingError['code'], found: string, remedy: string, offset?: number): RecordingError {
+  return new RecordingError('readWav', { code, found, remedy, ...(offset === undefined ? {} : { offset }) });
+}
+
+function name(view: DataView, start: number, length = 4): string {
+  let text = '';
+  for (let i = start; i < Math.min(start + length, view.byteLength); i++) text += String.fromCharCode(view.getUint8(i));
+  return text;
+}
+
+function isContainer(view: DataView, start: number): boolean {
+  const id = name(view, start);
+  return (id === 'RIFF' || id === 'RF64' || id === 'BW64') && name(view, start + 8) === 'WAVE';
+}
+
+function checkContainer(view: DataView): void {
+  if (view.byteLength === 0) throw fault('empty', 'the file is empty.', 'Record it again.');
+  if (isContainer(view, 0)) return;
+  const foreign = FOREIGN.find(([start, mark]) => name(view, start, mark.length) === mark)?.[2];
+  if (foreign !== undefined) {
+    throw fault('compressed', `this is a ${foreign} file, not a WAV file.`, 'Convert it to WAV (PCM) with a sound editor, or let the recorder save WAV.');
+  }
+  if (name(view, 0) === 'RIFX') throw fault('unsupported', 'this is a WAV file with its bytes reversed (RIFX).', 'Save it again as plain WAV.');
+  if (name(view, 0) === 'RIFF') throw fault('not-wav', `this is a RIFF file of kind "${printable(name(view, 8))}", not a WAV file.`, 'Export the sound as WAV (PCM).', 8);
+  for (let i = 1; i < Math.min(JUNK_SEARCHED, view.byteLength - 12); i++) {
+    if (view.getUint8(i) === 0x52 && isContainer(view, i)) {
+      throw fault('not-wav', `a WAV file begins here, after ${i} bytes that belong to something else.`, 'Cut these bytes off, or export the recording again.', i);
+    }
+  }
+  throw fault('not-wav', 'the file does not begin as a WAV file does.', 'Read text with readDelimited; convert other sound to WAV (PCM).', 0);
+}
+
+function printable(text: string): string {
+  return text.replace(/[^\u0020-\u007e]/g, '?');
+}
+
+interface Found {
+  readonly format: Chunk | undefined;
+  readonly data: Chunk | undefined;
+  /** Place after the data chunk, by its stated size. */
+  readonly after: number;
+  /** ds64 gave the sizes. */
+  readonly wide: boolean;
+}
+
+function findChunks(view: DataView): Found {
+  let format: Chunk | undefined;
+  let data: Chunk | undefined;
+  let wideData: number | undefined;
+  let position = 12;
+  for (let count = 0; position + 8 <= view.byteLength && count < MOST_CHUNKS; count++) {
+    const id = name(view, position);
+    const written = view.getUint32(position + 4, true);
+    const start = position + 8;
+    if (id === 'ds64' && start + 16 <= view.byteLength) wideData = Number(view.getBigUint64(start + 8, true));
+    const size = id === 'data' && written === UNKNOWN_SIZE && wideData !== undefined ? wideData : written;
+    if (id === 'fmt ' && !format) format = { id, start, size };
+    if (id === 'data' && !data) data = { id, start, size };
+    if (data && format) break;
+    position = nextChunk(view, start + size);
+  }
+  return { format, data, after: data ? data.start + data.size : view.byteLength, wide: wideData !== undefined };
+}
+
+/** Chunks begin at even places; some writers forget the padding. */
+function nextChunk(view: DataView, end: number): number {
+  if (end % 2 === 0) return end;
+  return isChunkName(name(view, end)) && !isChunkName(name(view, end + 1)) ? end : end + 1;
+}
+
+function isChunkName(text: string): boolean {
+  return /^[\u0020-\u007e]{4}$/.test(text);
+}
+
+function readFormat(view: DataView, { start, size }: Chunk): Format | undefined {
+  if (size < 16 || start + 16 > view.byteLength) return undefined;
+  const tag = view.getUint16(start, true);
+  const extended = tag === EXTENSIBLE && size >= 40 && start + 40 <= view.byteLength;
+  return {
+    tag: extended ? subFormat(view, start + 24) : tag,
+    channels: view.getUint16(start + 2, true),
+    sampleRate: view.getUint32(start + 4, true),
+    blockBytes: view.getUint16(start + 12, true),
+    bits: view.getUint16(start + 14, true),
+  };
+}
+
+function subFormat(view: DataView, start: number): number {
+  let tail = '';
+  for (let i = start + 2; i < start + 16; i++) tail += view.getUint8(i).toString(16).padStart(2, '0');
+  return tail === GUID_TAIL ? view.getUint16(start, true) : EXTENSIBLE;
+}
+
+function encodingOf({ tag, bits, channels, sampleRate }: Format, offset: number): WavHeader['encoding'] {
+  if (tag !== PCM && tag !== FLOAT) {
+    const known = TAGS.get(tag) ?? `format 0x${tag.toString(16).padStart(4, '0')}`;
+    throw fault('compressed', `the sound is stored as ${known}, not as plain samples.`, 'Save it as WAV (PCM), 16 or 24 bit, with a sound editor.', offset);
+  }
+  if (channels === 0) throw fault('bad-header', 'the header states no channels.', 'Record or export it again.', offset + 2);
+  if (sampleRate === 0) throw fault('bad-header', 'the header states a sampling rate of 0 Hz.', 'Record or export it again.', offset + 4);
+  const allowed = tag === FLOAT ? bits === 32 || bits === 64 : bits >= 1 && bits <= 32;
+  if (!allowed) throw fault('unsupported', `the header states ${tag === FLOAT ? 'floats' : 'samples'} of ${bits} bits.`, 'Save it as WAV (PCM), 16 or 24 bit.', offset + 14);
+  return tag === FLOAT ? 'float' : 'integer';
+}
+
+/** The bytes of sound that are there, whatever the header states. */
+function dataBytes(view: DataView, { data, after, wide }: { data: Chunk; after: number; wide: boolean }, notes: string[]): number {
+  const there = view.byteLength - data.start;
+  if (data.size > there) {
+    const open = data.size >= UNKNOWN_SIZE - 64 && !wide;
+    notes.push(
+      open
+        ? 'The header leaves the length open, as a recorder does that was stopped hard: everything to the end was read.'
+        : `The header states ${data.size} bytes of sound and ${there} are there: the file is cut off, or its header is wrong.`,
+    );
+    return there;
+  }
+  if (data.size === 0 && there > 0 && !chunksFollow(view, data.start)) {
+    notes.push('The header states no sound at all, as a recorder does that was stopped hard: everything to the end was read.');
+    return there;
+  }
+  const rest = view.byteLength - after;
+  if (rest > 8 && !chunksFollow(view, nextChunk(view, after))) {
+    notes.push(`After the sound stand ${rest} bytes that belong to no chunk; they were left aside.`);
+  }
+  return data.size;
+}
+
+function chunksFollow(view: DataView, start: number): boolean {
+  let position = start;
+  for (let count = 0; position + 8 <= view.byteLength; count++) {
+    if (count > MOST_CHUNKS || !isChunkName(name(view, position))) return false;
+    position = nextChunk(view, position + 8 + view.getUint32(position + 4, true));
+  }
+  return position <= view.byteLength + 1;
+}
