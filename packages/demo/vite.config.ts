@@ -48,6 +48,8 @@ export default defineConfig({
   build: {
     target: 'es2022',
     modulePreload: false,
+    cssCodeSplit: false,
+    chunkSizeWarningLimit: 2000,
     assetsInlineLimit: (path) => path.endsWith('.woff2'),
     rolldownOptions: { output: { format: 'iife', codeSplitting: false } },
   },

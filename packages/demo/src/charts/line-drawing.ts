@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, svg, type SVGTemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { styleMap } from 'lit/directives/style-map.js';
+import { place } from './place.js';
 import { shared } from '../styles/shared.js';
 import { PartChosenEvent } from './chart-events.js';
 import { drawingStyles } from './drawing-styles.js';
@@ -56,11 +56,11 @@ export class LineDrawing extends LitElement {
   }
 
   private drawBalloon(balloon: Balloon, { apart, named }: { apart: number; named: boolean }) {
-    const place = styleMap({ left: `${balloon.x - apart / 2}px`, width: `${apart}px` });
+    const spot = place({ left: `${balloon.x - apart / 2}px`, width: `${apart}px` });
     return html`<button
       type="button"
       class="balloon"
-      style=${place}
+      ${spot}
       aria-pressed=${this.chosen === balloon.id ? 'true' : 'false'}
       title=${balloon.name}
       @click=${() => this.choose(balloon.id)}

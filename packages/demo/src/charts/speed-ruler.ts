@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, svg, type SVGTemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { styleMap } from 'lit/directives/style-map.js';
+import { place } from './place.js';
 import { shared } from '../styles/shared.js';
 import { SpeedMovedEvent } from './chart-events.js';
 import { rulerStyles } from './ruler-styles.js';
@@ -37,9 +37,9 @@ export class SpeedRuler extends LitElement {
   private ruler: Ruler | undefined;
 
   protected override render() {
-    const { size } = this;
+    const { size, bands, levels, wanted, limit } = this;
     if (size.width < 60 || size.height < 40) return nothing;
-    const ruler = layoutRuler({ ...this, top: this.axisTop() }, size);
+    const ruler = layoutRuler({ bands, levels, wanted, limit, top: this.axisTop() }, size);
     this.ruler = ruler;
     return html`
       <svg
@@ -84,7 +84,7 @@ export class SpeedRuler extends LitElement {
       aria-valuemax=${Math.round(this.axisTop())}
       aria-valuenow=${Math.round(this.wanted)}
       aria-valuetext=${`${this.write(this.wanted)} ${this.unit}`}
-      style=${styleMap({ left: `${ruler.wanted - 22}px` })}
+      ${place({ left: `${ruler.wanted - 22}px` })}
       @keydown=${this.onKeydown}
       @pointerdown=${this.onPress}
       @pointermove=${this.onMove}

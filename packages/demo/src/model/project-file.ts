@@ -28,7 +28,18 @@ export function writeProjectFile(project: Project): string {
  * @throws ProjectFileError with every fault, each in one sentence
  */
 export function readProjectFile(text: string): Project {
-  const data = asProject(parseJson(text));
+  return checkProject(parseJson(text));
+}
+
+/**
+ * Checks plain data that should be a project; samples may be text or numbers.
+ *
+ * @param value - anything
+ * @returns the project
+ * @throws ProjectFileError with every fault, each in one sentence
+ */
+export function checkProject(value: unknown): Project {
+  const data = asProject(value);
   const faults: string[] = [];
   const lines = readLines(data['lines'], faults);
   const trials = readTrials(data['trials'], faults);
@@ -173,6 +184,7 @@ function readChannels(value: unknown): Channel[] | undefined {
 }
 
 function tryReadSamples(value: unknown): Float64Array | undefined {
+  if (value instanceof Float64Array) return value;
   if (typeof value !== 'string') return undefined;
   try {
     return samplesFromText(value);

@@ -1,0 +1,69 @@
+import type { LineFault } from '@sternline/core';
+import type { Units } from './project.js';
+import { formatFigure, type ScreenQuantity } from './units.js';
+
+/**
+ * A fault of a line in the reader's units.
+ *
+ * @param fault - condition and value in SI
+ * @param units - metric or inch
+ * @returns such as `Must be less than 5 mm (the shaft's outer diameter), not 6 mm.`
+ */
+export function faultWords({ path, condition, got }: LineFault, units: Units): string {
+  const quantity = quantityOf(path);
+  const must = sayPlaces(quantity ? sayNumbers(condition, quantity, units) : condition);
+  if (typeof got !== 'number') return `Must be ${must}.`;
+  if (Number.isNaN(got)) return `Must be ${must}.`;
+  return `Must be ${must}, not ${quantity ? formatFigure(got, quantity, units) : String(got)}.`;
+}
+
+/** Where a fault is, in words: `Shaft 2, bush 1`. */
+export function faultPlace(path: string): string {
+  const words = sayPlaces(path.replace(/\.[a-zA-Z]+$/, ''));
+  return words === '' ? 'The line' : words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function sayNumbers(text: string, quantity: ScreenQuantity, units: Units): string {
+  return text.replace(/(?<![\w[.])\d+(\.\d+)?(e[+-]?\d+)?(?![\w\]])/g, (number) =>
+    formatFigure(Number(number), quantity, units),
+  );
+}
+
+const PLACES: Readonly<Record<string, string>> = {
+  shafts: 'shaft',
+  supports: 'bush',
+  discs: 'disc',
+  joints: 'joint',
+};
+
+function sayPlaces(text: string): string {
+  return text
+    .replace(/(shafts|joints|supports|discs)\[(\d+)\]/g, (_, list: string, index: string) => {
+      return `${PLACES[list] ?? list} ${Number(index) + 1}`;
+    })
+    .replace(/(shaft \d+)\.(?=bush|disc)/g, '$1, ');
+}
+
+const LENGTHS = ['length', 'at', 'pitch', 'diameter'];
+const DIAMETERS = ['outerDiameter', 'innerDiameter', 'bore', 'tubeBore', 'runout'];
+const ANGLES = ['elevation', 'plan', 'yokeTwist', 'maxAngle'];
+const BY_NAME: Readonly<Record<string, ScreenQuantity>> = {
+  mass: 'mass',
+  polarInertia: 'inertia',
+  diametralInertia: 'inertia',
+  rotorInertia: 'inertia',
+  unbalance: 'unbalance',
+  radialStiffness: 'stiffness',
+  speedConstant: 'speed-constant',
+  resistance: 'resistance',
+  noLoadCurrent: 'current',
+  voltage: 'voltage',
+};
+
+function quantityOf(path: string): ScreenQuantity | undefined {
+  const name = /([a-zA-Z]+)$/.exec(path)?.[1] ?? '';
+  if (LENGTHS.includes(name)) return 'length';
+  if (DIAMETERS.includes(name)) return 'diameter';
+  if (ANGLES.includes(name)) return 'angle';
+  return BY_NAME[name];
+}

@@ -1,0 +1,45 @@
+import type { Assessment, AvoidBand } from '@sternline/core';
+import type { RulerBand, RulerLevel } from './charts/speed-ruler-geometry.js';
+import type { OrderLevel } from './elements/events.js';
+import type { Units } from './model/project.js';
+import { formatFigure, toScreen } from './model/units.js';
+
+const DRIVEN: Readonly<Record<AvoidBand['excitation'], string>> = {
+  unbalance: 'unbalance',
+  joints: 'joints',
+  blades: 'blades',
+};
+
+const LATER = ['', '', ', 2nd whirl', ', 3rd whirl', ', 4th whirl'];
+
+/** Bands of an assessment as the ruler takes them. */
+export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[] {
+  return avoidBands.map((band) => ({
+    from: toScreen(band.from, 'speed', units),
+    to: toScreen(band.to, 'speed', units),
+    order: band.order,
+    label: `${band.order}× ${DRIVEN[band.excitation]}${LATER[band.mode] ?? ''}`,
+    marks: band.criticalSpeeds.map((speed) => toScreen(speed, 'speed', units)),
+  }));
+}
+
+/** Measured levels as the ruler takes them. */
+export function rulerLevels(levels: readonly OrderLevel[], units: Units): RulerLevel[] {
+  return levels.map(({ speed, order, amplitude, unit, seen }) => ({
+    speed: toScreen(speed, 'speed', units),
+    order,
+    amplitude,
+    unit,
+    seen,
+  }));
+}
+
+/** What stands at the limit on the ruler. */
+export function limitLabel({ speedLimit, avoidBands }: Assessment, units: Units): string {
+  if (!Number.isFinite(speedLimit.speed)) return '';
+  const band = avoidBands.find(
+    ({ from, excitation }) => excitation === 'unbalance' && from === speedLimit.speed,
+  );
+  const reason = band ? `, ${formatFigure(band.margin, 'share', units)} under the first whirl` : '';
+  return `limit ${formatFigure(speedLimit.speed, 'speed', units)}${reason}`;
+}
