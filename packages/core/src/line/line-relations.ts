@@ -124,7 +124,7 @@ function jointRelations(line: Place, sound: SoundValues): LineFault[] {
     const from = direction(shafts[index], sound);
     const to = direction(shafts[index + 1], sound);
     if (!from || !to) return [];
-    const { angle } = jointBend(from, to);
+    const angle = Number(jointBend(from, to).angle.toPrecision(12));
     const kind = sound.text(joint, 'kind');
     const between = `between shafts[${index}] and shafts[${index + 1}]`;
     if (kind === 'rigid' && angle > RIGID_JOINT_ANGLE) {
