@@ -18,7 +18,8 @@ export interface LanczosOptions {
 /** Residual of an accepted pair over its eigenvalue; the eigenvalue itself is then good to the square of it. */
 const TOLERANCE = 1e-10;
 /** Steps between looks at the Ritz values. */
-const STRIDE = 3;
+const STRIDE = 2;
+const FIRST_LOOK = 9;
 
 /**
  * Largest positive eigenvalues of a symmetric operator, descending, with orthonormal vectors.
@@ -42,7 +43,7 @@ export function lanczos({ apply, size, count, known, seed }: LanczosOptions): Ei
     diagonal.push(dot(current, next));
     const scale = Math.sqrt(dot(next, next));
     const length = orthogonalise(next, basis);
-    if (step === room || (step >= count + 6 && (step - count) % STRIDE === 0)) {
+    if (step === room || (step >= count + FIRST_LOOK && (step - count - FIRST_LOOK) % STRIDE === 0)) {
       const found = converged({ diagonal, offDiagonal, residual: step === room ? 0 : length, count });
       if (found) return inFullSpace(found, basis.slice(known.length));
     }

@@ -7,8 +7,10 @@ import { solveLower } from './solve-lower.js';
 import { solveUpper } from './solve-upper.js';
 import type { Eigenpairs, SymmetricBand } from './types.js';
 
-/** Eigenvalues closer than this share of themselves are told apart by count at neither. */
+/** The count is taken this share below the last eigenvalue, clear of the value itself. */
 const CLUSTER = 1e-6;
+/** Share by which rounding moves an eigenvalue for each time that it exceeds the lowest, with a wide margin. */
+const ROUNDING = 1e3 * Number.EPSILON;
 const MOST_ROUNDS = 12;
 
 /**
@@ -72,7 +74,9 @@ interface Claim {
 
 /** Whether fewer were found below the last one than there are. */
 function missesSome({ stiffness, inertia, lowest }: Claim): boolean {
-  const shift = (lowest.at(-1)?.value ?? 0) * (1 - CLUSTER);
+  const last = lowest.at(-1)?.value ?? 0;
+  const rounding = ROUNDING * (last / (lowest[0]?.value ?? last));
+  const shift = last * (1 - Math.min(0.5, Math.max(CLUSTER, rounding)));
   const below = lowest.filter(({ value }) => value < shift).length;
   return countBelow(stiffness, { inertia, shift }) !== below;
 }

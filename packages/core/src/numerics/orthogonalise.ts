@@ -1,5 +1,8 @@
 import { dot } from './dot.js';
 
+/** A pass that leaves this share leaves at most eps over it along the basis, far below what the Ritz values can feel. */
+const ENOUGH = 1e-3;
+
 /**
  * Takes from the work vector x its parts along an orthonormal basis, and gives the length that is left.
  *
@@ -13,7 +16,7 @@ export function orthogonalise(x: Float64Array, basis: readonly Float64Array[]): 
       for (let i = 0; i < x.length; i++) x[i] = (x[i] ?? 0) - part * (unit[i] ?? 0);
     }
     const after = Math.sqrt(dot(x, x));
-    if (after > 0.5 * before || after < Number.MIN_VALUE * 1e16) return after;
+    if (after > ENOUGH * before || after === 0) return after;
     before = after;
   }
 }

@@ -59,7 +59,7 @@ interface Sweep {
 function implicitSweep({ d, e, vectors, start, end }: Sweep): void {
   const coupling = e[start] ?? 0;
   const half = ((d[start + 1] ?? 0) - (d[start] ?? 0)) / (2 * coupling);
-  const root = Math.hypot(half, 1);
+  const root = Math.sqrt(half * half + 1);
   let g = (d[end] ?? 0) - (d[start] ?? 0) + coupling / (half + (half >= 0 ? root : -root));
   let sine = 1;
   let cosine = 1;
@@ -67,7 +67,7 @@ function implicitSweep({ d, e, vectors, start, end }: Sweep): void {
   for (let i = end - 1; i >= start; i--) {
     const f = sine * (e[i] ?? 0);
     const b = cosine * (e[i] ?? 0);
-    const r = Math.hypot(f, g);
+    const r = Math.sqrt(f * f + g * g);
     e[i + 1] = r;
     if (r === 0) {
       d[i + 1] = (d[i + 1] ?? 0) - shift;

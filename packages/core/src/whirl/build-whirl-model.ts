@@ -2,7 +2,7 @@ import type { ShaftLine } from '../line/types.js';
 import { addBlock } from '../numerics/add-block.js';
 import { createBand } from '../numerics/create-band.js';
 import type { SymmetricBand } from '../numerics/types.js';
-import { beamElement } from './beam-element.js';
+import { beamElement, type BeamElement } from './beam-element.js';
 import { elementShape, type ElementShape } from './element-shape.js';
 import { expectedFrequency } from './expected-frequency.js';
 import { lineFreedoms, type LineFreedoms } from './line-freedoms.js';
@@ -36,6 +36,8 @@ export interface WhirlModelOptions {
 }
 
 const HALF_BANDWIDTH = 3;
+/** The elements of one stretch are equal but for rounding, and share their matrices. */
+const SAME_LENGTH = 1e-12;
 
 /**
  * Assembles the lateral model of a line: Timoshenko beams along the developed length, hinges at universal and flexible
@@ -60,8 +62,12 @@ export function buildWhirlModel(line: ShaftLine, options: WhirlModelOptions = {}
 function addShafts({ mesh, freedoms, stiffness, mass, gyroscopic }: WhirlModel): void {
   mesh.sections.forEach((section, shaft) => {
     const end = mesh.firstNode[shaft + 1] ?? 0;
+    let length = 0;
+    let element: BeamElement | undefined;
     for (let node = mesh.firstNode[shaft] ?? 0; node + 1 < end; node++) {
-      const element = beamElement(section, elementLength(mesh, node));
+      const own = elementLength(mesh, node);
+      if (!element || Math.abs(own - length) > SAME_LENGTH * own) element = beamElement(section, own);
+      length = own;
       const rows = elementRows(freedoms, node);
       addBlock(stiffness, { rows, entries: element.stiffness });
       addBlock(mass, { rows, entries: element.mass });

@@ -1,4 +1,5 @@
 import type { Shaft, ShaftLine } from '../line/types.js';
+import { longestElement } from './longest-element.js';
 import { section, type Section } from './section.js';
 
 /**
@@ -25,16 +26,14 @@ export interface MeshOptions {
   readonly refine: number;
 }
 
-/** Largest β h of an element: the frequency is then good to (β h)⁴ / 1440, 0.01 %. */
-const LARGEST_PHASE = 0.6;
-/** A disc or a spring this close to a node, over the developed length, gets no node of its own: see {@link nodePoints}. */
+/** A disc, spring or clamp this close to a node, over the developed length, gets no node of its own. */
 const CLOSE = 1e-3;
 const SAME = 1e-9;
 
 /** Elements short against the bending wave at the highest frequency, with nodes where the line changes. */
 export function lineMesh(line: ShaftLine, { frequency, refine }: MeshOptions): LineMesh {
   const developed = line.shafts.reduce((sum, { length }) => sum + length, 0);
-  const sections = line.shafts.map(section);
+  const sections: Section[] = [];
   const shaft: number[] = [];
   const at: number[] = [];
   const station: number[] = [];
@@ -42,10 +41,10 @@ export function lineMesh(line: ShaftLine, { frequency, refine }: MeshOptions): L
   let start = 0;
   line.shafts.forEach((one, index) => {
     firstNode.push(at.length);
-    const { massPerLength = 0, bendingStiffness = 1 } = sections[index] ?? {};
-    const wavenumber = (massPerLength / bendingStiffness) ** 0.25 * Math.sqrt(frequency);
+    const own = section(one);
+    sections.push(own);
     for (const place of nodesOf(nodePoints(one, developed), {
-      longest: LARGEST_PHASE / wavenumber,
+      longest: longestElement(own, frequency),
       refine,
     })) {
       shaft.push(index);
@@ -65,21 +64,19 @@ export function lineMesh(line: ShaftLine, { frequency, refine }: MeshOptions): L
 }
 
 /**
- * Places on a shaft that must be nodes, ascending: ends and what holds it always, discs and springs unless one of those
- * is close by. A very short element would drown its neighbours in rounding; the shape functions of the element carry
- * what lies inside it just as well.
+ * Places on a shaft that must be nodes, ascending: its ends and rigid supports always; clamps, discs and springs unless
+ * a node is close by. A very short element between free nodes would drown its neighbours in rounding. The shape
+ * functions of the element carry a disc or a spring inside it just as well; a clamp holds the slope of the near node.
  */
 function nodePoints({ length, supports, discs }: Shaft, developed: number): number[] {
   const points = [0, length];
   const add = (place: number, clearance: number): void => {
     if (points.every((point) => Math.abs(point - place) > clearance * developed)) points.push(place);
   };
-  const holds = supports.filter(
-    (support) => support.radialStiffness === undefined || support.fixesSlope === true,
-  );
-  for (const { at } of holds) add(at, SAME);
-  for (const { at } of discs) add(at, CLOSE);
-  for (const { at } of supports) add(at, CLOSE);
+  const rigid = supports.filter(({ radialStiffness }) => radialStiffness === undefined);
+  const clamps = supports.filter(({ fixesSlope }) => fixesSlope === true);
+  for (const { at } of rigid) add(at, SAME);
+  for (const { at } of [...clamps, ...discs, ...supports]) add(at, CLOSE);
   return points.sort((a, b) => a - b);
 }
 
