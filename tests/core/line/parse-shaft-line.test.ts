@@ -90,6 +90,12 @@ describe('parseShaftLine completes', () => {
     expect(parsed.supply!.resistance).toBe(0);
   });
 
+  // A thin disc has Id = Ip/2: any table of moments of inertia.
+  it('the diametral inertia of a disc as that of a thin one', () => {
+    const parsed = parseShaftLine(withDisc({ polarInertia: 5e-6, diametralInertia: undefined }));
+    expect(parsed.shafts[1]!.discs[0]!.diametralInertia).toBe(2.5e-6);
+  });
+
   it('nothing that is given, 0 included, and is stable', () => {
     const full = parseShaftLine({
       ...withShaft({

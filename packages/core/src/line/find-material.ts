@@ -12,7 +12,8 @@ import type { Material } from './types.js';
  * @remarks Where a family has several tempers, the yield is a low one: enter your own figures where strength decides.
  * @example
  * findMaterial('Brass').density // → 8540
- * findMaterial('stainless').youngsModulus // → throws did you mean "stainless steel"?
+ * findMaterial('stainless').name // → 'stainless steel 304'
+ * findMaterial('carbon stel') // → throws did you mean "carbon steel"?
  * @see the sources stand beside the figures, in `materials.ts`
  */
 export function findMaterial(name: string): Material {

@@ -28,6 +28,7 @@ export const MATERIALS = {
 /** Shorter and other usual names, each for the commonest of its family. */
 export const MATERIAL_SYNONYMS: Readonly<Record<string, keyof typeof MATERIALS>> = {
   steel: 'carbon steel',
+  stainless: 'stainless steel 304',
   'stainless steel': 'stainless steel 304',
   'stainless 304': 'stainless steel 304',
   'stainless 316': 'stainless steel 316',

@@ -11,18 +11,19 @@ import type { Shaft, ShaftLine } from './types.js';
  *
  * @param value - anything: the shape is `ShaftLine`, all SI and rad. `material` may be a name of the catalogue
  *   (`MATERIALS`) or a material of your own. Absent is completed so: `joints`, `supports`, `discs` none;
- *   `innerDiameter` 0 (solid); `elevation`, `plan`, `yokeTwist` 0; mass and inertia of a joint 0; inertias of a disc 0
- *   (a point mass); `rotorInertia` and the supply's `resistance` 0; names `shaft line`, `shaft 1` …, `disc`,
- *   `own material`. A property that is undefined counts as absent
+ *   `innerDiameter` 0 (solid); `elevation`, `plan`, `yokeTwist` 0; `mass` and `polarInertia` of a joint 0;
+ *   `polarInertia` of a disc 0 (a point mass), its `diametralInertia` half of the polar (a thin disc); `rotorInertia`
+ *   and the supply's `resistance` 0; names `shaft line`, `shaft 1` …, `disc`, `own material`. A property that is
+ *   undefined counts as absent
  * @returns the completed line; nothing of the argument is changed or shared
  * @throws ShaftLineError listing every fault at once, each as `path must be condition, got value`: shape, misspelt
- *   properties, figures out of range or not finite, what cannot stand together (an inner diameter of the outer or
- *   more, a support off its shaft, a joint at 90° or a rigid one that bends by more than 0.5°, inertias of no rigid
+ *   properties, figures out of range or not finite, what cannot stand together (an inner diameter not below the
+ *   outer, a support off its shaft, a joint at 90° or a rigid one that bends by more than 0.5°, inertias of no rigid
  *   body, moduli of no elastic solid), and a mechanism: a line that is not held sideways, by the names of the shafts
  *   that move
  * @remarks Supports hold sideways whether rigid or elastic; a universal joint is a hinge, and so is a flexible one
- *   without a bending stiffness. The motor's bearings are supports of the first shaft and must be
- *   given: without them that shaft hangs free. Materials are isotropic. Joints are fixed along the shaft.
+ *   without a bending stiffness. The motor's bearings are supports of the first shaft and must be given: without them
+ *   that shaft hangs free. Materials are isotropic. Joints are fixed along the shaft.
  * @example
  * const line = parseShaftLine({
  *   name: 'Marram, port',
@@ -82,15 +83,19 @@ function labelled(shaft: Partial<Shaft>, index: number): string {
   return shaft.name ? `shafts[${index}] (${JSON.stringify(shaft.name)})` : `shafts[${index}]`;
 }
 
-/** Numbers the shafts without a name, and sets on the end what rounding put beyond it. */
-function completed(line: ShaftLine): ShaftLine {
+/** Fills in what depends on other values, and sets on the end of a shaft what rounding put beyond it. */
+function completed(line: v.InferOutput<typeof shaftLineSchema>): ShaftLine {
   return {
     ...line,
     shafts: line.shafts.map((shaft, index) => ({
       ...shaft,
       name: shaft.name === '' ? `shaft ${index + 1}` : shaft.name,
       supports: shaft.supports.map((support) => ({ ...support, at: Math.min(support.at, shaft.length) })),
-      discs: shaft.discs.map((disc) => ({ ...disc, at: Math.min(disc.at, shaft.length) })),
+      discs: shaft.discs.map((disc) => ({
+        ...disc,
+        at: Math.min(disc.at, shaft.length),
+        diametralInertia: disc.diametralInertia ?? disc.polarInertia / 2,
+      })),
     })),
   };
 }

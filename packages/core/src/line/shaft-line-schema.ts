@@ -108,7 +108,7 @@ const disc = shape('a disc', {
   at: notNegative('place in m from the motor end of its shaft,'),
   mass: notNegative('mass in kg'),
   polarInertia: v.exactOptional(notNegative('inertia in kg·m²'), 0),
-  diametralInertia: v.exactOptional(notNegative('inertia in kg·m²'), 0),
+  diametralInertia: v.exactOptional(notNegative('inertia in kg·m²')),
   unbalance: v.exactOptional(notNegative('unbalance in kg·m')),
 });
 
