@@ -84,12 +84,12 @@ describe('imports run one way', () => {
 describe('the core', () => {
   const files = sources(join(root, 'packages/core/src'));
 
-  it('touches no page, file, clock or chance', () => {
-    const forbidden =
-      /\b(document|window|navigator|localStorage|process|Date\.now|performance\.now|Math\.random)\b/;
+  it('reads no clock and draws no chance', () => {
+    // Page, file and process are out of reach already: the compiler knows no such names in the core (no DOM, no Node types).
+    const forbidden = /\bglobalThis\b|\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b/;
     const guilty = files.filter((file) => {
-      const code = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*|'[^'\n]*'|`[^`]*`/g, '');
-      return forbidden.test(code.replace(/\bwindow\b(?=\s*[:?,})=;.[])/g, ''));
+      const text = readFileSync(file, 'utf8');
+      return forbidden.test(text.replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, ''));
     });
     expect(guilty.map((file) => relative(root, file))).toEqual([]);
   });
