@@ -69,3 +69,22 @@ export function beamUnit(shaft: Shaft, length = shaft.length): number {
   const radiusOfGyration = Math.sqrt(outerDiameter ** 2 + innerDiameter ** 2) / 4;
   return (Math.sqrt(material.youngsModulus / material.density) * radiusOfGyration) / length ** 2;
 }
+
+/**
+ * The same line with each shaft a hundredth as thick, of a material that keeps its EI and its mass per metre: shear and
+ * rotary inertia, which go with the square of the thickness, are gone and the textbook beam is left.
+ */
+export function withoutShear(line: ShaftLine): ShaftLine {
+  const shafts = line.shafts.map((shaft) => ({
+    ...shaft,
+    outerDiameter: shaft.outerDiameter / 100,
+    innerDiameter: shaft.innerDiameter / 100,
+    material: {
+      ...shaft.material,
+      youngsModulus: shaft.material.youngsModulus * 1e8,
+      shearModulus: shaft.material.shearModulus * 1e8,
+      density: shaft.material.density * 1e4,
+    },
+  }));
+  return { ...line, shafts };
+}
