@@ -2,6 +2,8 @@ import { NoConvergenceError } from './no-convergence-error.js';
 import type { Eigenpairs } from './types.js';
 
 const MOST_SWEEPS = 60;
+/** Couplings below this share of the largest entry are nothing, whatever stands beside them; their squares would underflow. */
+const NEGLIGIBLE = Number.EPSILON ** 3;
 
 /**
  * All eigenvalues and vectors of a symmetric tridiagonal matrix, in no particular order.
@@ -24,9 +26,10 @@ export function tridiagonalEigenpairs(
     unit[i] = 1;
     return unit;
   });
+  const floor = NEGLIGIBLE * Math.max(largest(d), largest(e));
   for (let start = 0; start < size; start++) {
     for (let sweep = 0; ; sweep++) {
-      const end = splitAfter(d, e, start);
+      const end = splitAfter(d, e, { start, floor });
       if (end === start) break;
       if (sweep === MOST_SWEEPS)
         throw new NoConvergenceError('tridiagonalEigenpairs: no convergence in 60 sweeps');
@@ -36,12 +39,22 @@ export function tridiagonalEigenpairs(
   return { values: d, vectors };
 }
 
+function largest(values: Float64Array): number {
+  let most = 0;
+  for (const value of values) most = Math.max(most, Math.abs(value));
+  return most;
+}
+
 /** First row at or after `start` whose coupling to the next is rounding. */
-function splitAfter(d: Float64Array, e: Float64Array, start: number): number {
+function splitAfter(
+  d: Float64Array,
+  e: Float64Array,
+  { start, floor }: { readonly start: number; readonly floor: number },
+): number {
   let end = start;
   while (end + 1 < d.length) {
     const size = Math.abs(d[end] ?? 0) + Math.abs(d[end + 1] ?? 0);
-    if (Math.abs(e[end] ?? 0) <= Number.EPSILON * size) break;
+    if (Math.abs(e[end] ?? 0) <= Math.max(Number.EPSILON * size, floor)) break;
     end += 1;
   }
   return end;
