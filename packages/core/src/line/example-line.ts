@@ -14,44 +14,7 @@ const DEGREE = Math.PI / 180;
 export function exampleLine(): ShaftLine {
   return parseShaftLine({
     name: 'Port line, one joint, 5 mm',
-    shafts: [
-      {
-        name: 'motor shaft',
-        length: 0.062,
-        outerDiameter: 0.005,
-        material: 'carbon steel',
-        elevation: 0,
-        plan: 0,
-        supports: [
-          { at: 0.004, lining: 'ball bearing' },
-          { at: 0.044, lining: 'ball bearing' },
-        ],
-      },
-      {
-        name: 'propeller shaft',
-        length: 0.376,
-        outerDiameter: 0.005,
-        material: 'stainless steel',
-        elevation: -14 * DEGREE,
-        plan: 0,
-        tubeBore: 0.007,
-        runout: 0.00008,
-        supports: [
-          { at: 0.026, length: 0.01, bore: 0.00503, lining: 'sintered bronze' },
-          { at: 0.334, length: 0.01, bore: 0.00503, lining: 'sintered bronze' },
-        ],
-        discs: [
-          {
-            name: 'propeller',
-            at: 0.364,
-            mass: 0.038,
-            polarInertia: 4.4e-6,
-            diametralInertia: 2.4e-6,
-            unbalance: 2e-6,
-          },
-        ],
-      },
-    ],
+    shafts: [motorShaft, propellerShaft],
     joints: [{ kind: 'universal', mass: 0.016, polarInertia: 4e-7, maxAngle: 30 * DEGREE }],
     motor: {
       speedConstant: (480 * 2 * Math.PI) / 60,
@@ -64,3 +27,41 @@ export function exampleLine(): ShaftLine {
     propeller: { blades: 4, diameter: 0.048, pitch: 0.05, wetMassFactor: 1.25, wetInertiaFactor: 1.25 },
   });
 }
+
+const motorShaft = {
+  name: 'motor shaft',
+  length: 0.062,
+  outerDiameter: 0.005,
+  material: 'carbon steel',
+  elevation: 0,
+  plan: 0,
+  supports: [
+    { at: 0.004, lining: 'ball bearing' },
+    { at: 0.044, lining: 'ball bearing' },
+  ],
+};
+
+const propellerShaft = {
+  name: 'propeller shaft',
+  length: 0.376,
+  outerDiameter: 0.005,
+  material: 'stainless steel',
+  elevation: -14 * DEGREE,
+  plan: 0,
+  tubeBore: 0.007,
+  runout: 0.00008,
+  supports: [
+    { at: 0.026, length: 0.01, bore: 0.00503, lining: 'sintered bronze' },
+    { at: 0.334, length: 0.01, bore: 0.00503, lining: 'sintered bronze' },
+  ],
+  discs: [
+    {
+      name: 'propeller',
+      at: 0.364,
+      mass: 0.038,
+      polarInertia: 4.4e-6,
+      diametralInertia: 2.4e-6,
+      unbalance: 2e-6,
+    },
+  ],
+};

@@ -1,13 +1,11 @@
 import type { ShaftLine } from '../line/types.js';
+import { PLAIN_PIN_LIMIT } from '../motion/plain-pin-limit.js';
 import type { SpeedFluctuation } from '../motion/types.js';
 import { figure, makeStatement } from './statement.js';
 import type { AvoidBand, Figure, JointAssessment, Reason, ReasonKind, SpeedLimit, Verdict } from './types.js';
 
 /** Common practice: within half a margin of a band is near it. */
 const NEAR = 0.5;
-
-/** rad²/s: 15 000 rpm × degrees, published advice of makers of plain-pin joints. */
-const PLAIN_PIN_LIMIT = (15_000 * Math.PI ** 2) / 5400;
 
 /** Rule of the makers of cardan shafts: the residual fluctuation of a line stays under that of one joint at 3°. */
 const SMOOTH = 0.0027;
