@@ -77,6 +77,26 @@ describe('spectrumGeometry', () => {
     expect(amplitudeTicks.map((tick) => tick.label)).toContain('1');
   });
 
+  it('keeps logarithmic ticks apart, be the range narrow or wide', () => {
+    for (const depth of [0.9, 0.1, 1e-3, 1e-5]) {
+      const sloped = {
+        step: 1,
+        amplitude: Float64Array.from({ length: 101 }, (_, index) => depth ** (index / 100)),
+      };
+      const { amplitudeTicks } = spectrumGeometry(sloped, {
+        ...frame,
+        view: { from: 0, to: 100 },
+        scale: 'logarithmic',
+        orders: [],
+        peaks: [],
+      });
+      expect(amplitudeTicks.length).toBeGreaterThanOrEqual(2);
+      amplitudeTicks.slice(1).forEach((tick, index) => {
+        expect(amplitudeTicks[index]!.at - tick.at).toBeGreaterThanOrEqual(14);
+      });
+    }
+  });
+
   it('survives a spectrum of nothing but noughts', () => {
     const empty = { step: 1, amplitude: new Float64Array(10) };
     const { path } = spectrumGeometry(empty, { ...frame, scale: 'logarithmic', orders: [], peaks: [] });

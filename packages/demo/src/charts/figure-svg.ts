@@ -11,6 +11,7 @@ const INLINED = [
   'text-anchor',
   'dominant-baseline',
   'opacity',
+  'paint-order',
 ] as const;
 
 /**

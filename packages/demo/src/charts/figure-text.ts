@@ -3,13 +3,13 @@
  *
  * @param value - the figure
  * @param digits - significant digits, 3 unless told
- * @returns plain decimals from a ten-thousandth to a million, powers of ten beyond; thousands stand apart by a thin space
+ * @returns plain decimals from a millionth to a million, powers of ten beyond; thousands stand apart by a thin space
  */
 export function figureText(value: number, digits = 3): string {
   if (!Number.isFinite(value)) return '–';
   if (value === 0) return '0';
   const size = Math.abs(value);
-  if (size < 1e-4 || size >= 1e6) return powerOfTen(value, digits);
+  if (size < 1e-6 || size >= 1e6) return powerOfTen(value, digits);
   const magnitude = Math.floor(Math.log10(size));
   const decimals = Math.max(0, digits - 1 - magnitude);
   const [whole = '', fraction] = value.toFixed(decimals).replace('-', '−').split('.');

@@ -1,4 +1,4 @@
-import { css, html, LitElement, svg } from 'lit';
+import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { shared } from '../styles/shared.js';
 import { figureText } from './figure-text.js';
@@ -29,10 +29,16 @@ export class OrderTable extends LitElement {
   static override styles = [
     shared,
     css`
+      .scroll {
+        position: relative;
+      }
+      .aside {
+        display: block;
+      }
       svg {
         display: block;
         width: 6rem;
-        height: 1.5rem;
+        height: 1.25rem;
       }
       .bar {
         fill: var(--accent);
@@ -60,10 +66,8 @@ export class OrderTable extends LitElement {
         <thead>
           <tr>
             <th scope="col">Order</th>
-            <th scope="col" class="figure">True, Hz</th>
-            <th scope="col" class="figure">Appears at, Hz</th>
-            <th scope="col" class="figure">Amplitude</th>
-            <th scope="col"><span class="unseen">Bar</span></th>
+            <th scope="col" class="figure">Frequency</th>
+            <th scope="col">Peak amplitude</th>
             <th scope="col">Seen?</th>
           </tr>
         </thead>
@@ -76,11 +80,12 @@ export class OrderTable extends LitElement {
 
   private renderRow(row: OrderRow, bar: OrderBar | undefined) {
     return html`<tr class=${row.seen ? '' : 'weak'}>
-      <th scope="row">${row.order}× ${row.driver ? html`<span class="aside">${row.driver}</span>` : ''}</th>
-      <td class="figure">${figureText(row.frequency)}</td>
-      <td class="figure">${figureText(row.apparentFrequency)}${row.folded ? ' folded' : ''}</td>
-      <td class="figure">${figureText(row.amplitude)} ± ${figureText(row.amplitudeError, 2)} ${row.unit}</td>
-      <td>${bar ? renderBar(bar) : ''}</td>
+      <th scope="row">${row.order}×<span class="aside">${row.driver}</span></th>
+      <td class="figure">
+        ${figureText(row.frequency)} Hz
+        ${row.folded ? html`<span class="aside">appears at ${figureText(row.apparentFrequency)} Hz</span>` : nothing}
+      </td>
+      <td>${amplitudeText(row)}${bar ? renderBar(bar) : nothing}</td>
       <td>${seenText(row)}</td>
     </tr>`;
   }
@@ -94,10 +99,18 @@ function renderBar({ length, whisker }: OrderBar) {
   </svg>`;
 }
 
+/** Of an order that is not seen no more is known than that it is below what would have stood out. */
+function amplitudeText({ seen, amplitude, amplitudeError, unit: name }: OrderRow): string {
+  const unit = name === 'full scale' ? 'of full scale' : name;
+  return seen
+    ? `${figureText(amplitude)} ± ${figureText(amplitudeError, 2)} ${unit}`
+    : `under ${figureText(amplitude + 2 * amplitudeError, 2)} ${unit}`;
+}
+
 function seenText(row: OrderRow): string {
   const also = row.inseparableFrom.map((order) => `${order}×`).join(', ');
-  const shared = also ? `; cannot be told from ${also}` : '';
-  return row.seen ? `yes, on ${row.channel}${shared}` : `no, lost in the noise${shared}`;
+  const shared = also ? `; falls together with ${also}` : '';
+  return row.seen ? `yes, on ${row.channel}${shared}` : `no line of its own${shared}`;
 }
 
 declare global {

@@ -18,6 +18,7 @@ import { drawSpectrum } from './spectrum-drawing.js';
 import { spectrumKey } from './spectrum-keys.js';
 import { spectrumReadout } from './spectrum-readout.js';
 import { spectrumStyles } from './spectrum-styles.js';
+import { spectrumTools } from './spectrum-tools.js';
 import { followView, openingView, panView, zoomView } from './spectrum-view.js';
 import type { SpectrumView } from './spectrum-view.js';
 
@@ -109,60 +110,23 @@ export class SpectrumChart extends LitElement {
       <p class="readout" aria-hidden="true">
         ${this.readout || html`<span class="aside">Point at the figure or use the arrow keys to read it.</span>`}
       </p>
-      ${this.renderTools()}
+      ${spectrumTools(this.amplitudeScale, {
+        zoom: (factor) => {
+          this.zoom(factor);
+        },
+        pan: (share) => {
+          this.pan(share);
+        },
+        reset: this.reset,
+        all: () => (this.view = this.whole),
+        scale: (scale) => (this.amplitudeScale = scale),
+        save: this.saveCsv,
+      })}
       <p id="keys" class="unseen">
         Left and right arrows move the read-out, Page Up and Page Down step from peak to peak, plus and minus
         zoom, with Shift the arrows move the view, 0 shows everything that matters.
       </p>
     `;
-  }
-
-  private renderTools() {
-    const other = this.amplitudeScale === 'linear' ? 'logarithmic' : 'linear';
-    return html`<div class="tools">
-      <button
-        type="button"
-        aria-label="Zoom in"
-        @click=${() => {
-          this.zoom(0.5);
-        }}
-      >
-        +
-      </button>
-      <button
-        type="button"
-        aria-label="Zoom out"
-        @click=${() => {
-          this.zoom(2);
-        }}
-      >
-        −
-      </button>
-      <button
-        type="button"
-        aria-label="Move to lower frequencies"
-        @click=${() => {
-          this.pan(-0.5);
-        }}
-      >
-        ◂
-      </button>
-      <button
-        type="button"
-        aria-label="Move to higher frequencies"
-        @click=${() => {
-          this.pan(0.5);
-        }}
-      >
-        ▸
-      </button>
-      <button type="button" @click=${this.reset}>Reset</button>
-      <button type="button" @click=${() => (this.view = this.whole)}>Whole range</button>
-      <button type="button" @click=${() => (this.amplitudeScale = other)}>
-        ${other === 'linear' ? 'Linear scale' : 'Log scale'}
-      </button>
-      <button type="button" @click=${this.saveCsv}>Save every line as CSV</button>
-    </div>`;
   }
 
   private zoom(factor: number, about?: number): void {

@@ -159,9 +159,10 @@ function amplitudeTicks(y: ReturnType<typeof amplitudeScale>, scale: AmplitudeSc
   const [lowest = 1, highest = 1] = y.domain();
   const decades = Math.log10(highest / lowest);
   const leading = decades > 3 ? [1] : decades > 1.5 ? [1, 3] : [1, 2, 5];
-  return y
-    .ticks(50)
-    .filter((value) => leading.includes(Math.round(value / 10 ** Math.floor(Math.log10(value) + 1e-9))))
+  const first = Math.floor(Math.log10(lowest));
+  return Array.from({ length: Math.ceil(decades) + 2 }, (_, index) => first + index)
+    .flatMap((power) => leading.map((digit) => Number(`${digit}e${power}`)))
+    .filter((value) => value >= lowest && value <= highest)
     .map(tickAt(y));
 }
 

@@ -13,8 +13,16 @@ export const spectrumStyles = css`
     stroke: var(--line);
     stroke-width: 1;
   }
+  text {
+    paint-order: stroke;
+    stroke: var(--paper);
+    stroke-width: 3px;
+    stroke-linejoin: round;
+  }
   text.order-label {
-    stroke: none;
+    stroke: var(--paper);
+    stroke-width: 3px;
+    stroke-dasharray: none;
     fill: var(--accent);
     font-weight: 600;
   }

@@ -69,7 +69,7 @@ export class ReadingQuestion extends LitElement {
       unit="Hz"
       .value=${this.answers.sampleRate}
       .min=${0.1}
-      .max=${10_000_000}
+      .max=${1_000_000}
       hint="The logger’s settings show it; 50, 100, 200 and 400 are common."
       @value-changed=${(event: ValueChangedEvent) => {
         event.stopPropagation();

@@ -18,17 +18,18 @@ export class TrialAnswer extends LitElement {
       }
       li.finding {
         border-top: 1px solid var(--line-thin);
-        padding: 0.75rem 0 0.25rem;
+        padding: 0.25rem 0;
       }
       li.finding:first-child {
         border-top: 2px solid var(--accent);
+        padding-top: 0.75rem;
       }
       .sentence {
         margin-bottom: 0.25rem;
       }
-      li.finding:not(:first-child) .sentence {
-        font-size: var(--text);
+      summary {
         font-weight: 600;
+        text-decoration: none;
       }
       ul {
         margin: 0 0 var(--gap);
@@ -45,21 +46,19 @@ export class TrialAnswer extends LitElement {
     const { analysis } = this;
     if (!analysis) return nothing;
     const { findings, limits } = analysis.diagnosis;
-    const unseen = [...new Set([...analysis.reach, ...limits])];
     return html`
       ${
         findings.length === 0
-          ? renderNothing()
+          ? renderNothing(analysis)
           : html`<ol>
               ${findings.map(renderFinding)}
             </ol>`
       }
-      ${findings.length > 0 ? renderCautions() : nothing}
       ${
-        unseen.length > 0
-          ? html`<h4>What this recording can and cannot show</h4>
+        limits.length > 0
+          ? html`<h4>What this recording cannot show</h4>
               <ul>
-                ${unseen.map((sentence) => html`<li>${sentence}</li>`)}
+                ${limits.map((sentence) => html`<li>${sentence}</li>`)}
               </ul>`
           : nothing
       }
@@ -67,7 +66,14 @@ export class TrialAnswer extends LitElement {
   }
 }
 
-function renderNothing() {
+function renderNothing({ diagnosis }: TrialAnalysis) {
+  if (diagnosis.peaks.length > 0) {
+    return html`<p class="sentence">
+        ${diagnosis.peaks.length === 1 ? 'A line stands' : `${diagnosis.peaks.length} lines stand`} above the
+        noise, but none points to a cause at this speed.
+      </p>
+      <p>Check the shaft speed above first: a cause shows only at the speed that the shaft really had.</p>`;
+  }
   return html`<p class="sentence">Nothing in this recording stands above its noise.</p>
     <p>
       Either the line runs smoothly at this speed, or what shakes is beyond what this recording can show. Lay
@@ -76,24 +82,25 @@ function renderNothing() {
     </p>`;
 }
 
-function renderFinding(finding: Finding) {
-  const cause = causeWords(finding.cause);
+/** The strongest stands open; the others fold, so that a phone shows what to try first. */
+function renderFinding(finding: Finding, index: number) {
   const lead = `${confidenceWords(finding.confidence)} (${Math.round(finding.confidence * 100)} %)`;
-  return html`<li class="finding">
-    <p class="sentence">${cause}: ${lead}.</p>
-    <ul>
-      ${finding.evidence.map((sentence) => html`<li>${sentence}</li>`)}
+  const sentence = `${causeWords(finding.cause)}: ${lead}.`;
+  const grounds = html`<ul>
+      ${finding.evidence.map((one) => html`<li>${one}</li>`)}
     </ul>
-    <p><strong>Next:</strong> ${finding.nextCheck}</p>
+    <p><strong>Next:</strong> ${finding.nextCheck}</p>`;
+  return html`<li class="finding">
+    ${
+      index === 0
+        ? html`<p class="sentence">${sentence}</p>
+            ${grounds}`
+        : html`<details>
+            <summary>${sentence}</summary>
+            ${grounds}
+          </details>`
+    }
   </li>`;
-}
-
-function renderCautions() {
-  return html`<p class="aside">
-    Before you run or touch it: secure the model, guard or take off the propeller, keep eyes, fingers and
-    loose clothes clear, disconnect the battery before touching, and pass through a shaking speed in seconds
-    rather than dwell on it. Dry bushes heat.
-  </p>`;
 }
 
 declare global {

@@ -4,11 +4,13 @@ import type { OrderReading, ShaftLine } from '@sternline/core';
 import '../charts/order-table.js';
 import '../charts/spectrum-chart.js';
 import '../charts/waveform-chart.js';
+import '../elements/chart-frame.js';
 import { figureText } from '../charts/figure-text.js';
 import { StretchChosenEvent } from '../charts/waveform-chart.js';
 import type { ChannelSpectrum, TrialAnalysis } from '../model/analysis-types.js';
 import { orderDriver } from '../model/order-drivers.js';
 import type { Trial } from '../model/project.js';
+import { peakTable } from '../model/peak-table.js';
 import { durationWords, resolutionSentence } from '../model/reading-words.js';
 import { shared } from '../styles/shared.js';
 
@@ -34,16 +36,35 @@ export class TrialFigures extends LitElement {
     if (!trial || !analysis) return nothing;
     const spectrum = analysis.spectra.find((one) => one.channel === this.channel) ?? analysis.spectra[0];
     return html`
-      ${spectrum ? this.renderSpectrum(spectrum, { trial, analysis }) : renderNoSpectrum()}
       ${this.renderTime(spectrum?.channel, { trial, analysis })}
-      <section>
-        <h4>Orders of shaft speed</h4>
-        <order-table
-          .rows=${analysis.diagnosis.orders.map((row) => ({ ...row, driver: orderDriver(row.order, this.line) }))}
-        ></order-table>
-        ${renderPeaks(analysis)}
-      </section>
+      ${spectrum ? this.renderSpectrum(spectrum, { trial, analysis }) : renderNoSpectrum()}
+      ${this.renderOrders(analysis)}
     `;
+  }
+
+  /** Orders that stand out, and those that a builder asks for first. */
+  private get mainOrders(): readonly OrderReading[] {
+    const asked = [1, 2, this.line?.propeller?.blades];
+    return this.analysis?.diagnosis.orders.filter((one) => one.seen || asked.includes(one.order)) ?? [];
+  }
+
+  private renderOrders({ diagnosis }: TrialAnalysis) {
+    const main = this.mainOrders;
+    const rest = diagnosis.orders.filter((one) => !main.includes(one));
+    const rows = (orders: readonly OrderReading[]) =>
+      orders.map((row) => ({ ...row, driver: orderDriver(row.order, this.line) }));
+    return html`<section>
+      <h4>Orders of shaft speed</h4>
+      <order-table .rows=${rows(main)}></order-table>
+      ${
+        rest.length > 0
+          ? html`<details>
+              <summary>Orders that do not stand out: ${rest.length}</summary>
+              <order-table .rows=${rows(rest)}></order-table>
+            </details>`
+          : nothing
+      }
+    </section>`;
   }
 
   private renderSpectrum(spectrum: ChannelSpectrum, shown: { trial: Trial; analysis: TrialAnalysis }) {
@@ -52,16 +73,20 @@ export class TrialFigures extends LitElement {
       .filter((peak) => peak.channel === spectrum.channel)
       .sort((a, b) => b.amplitude - a.amplitude);
     return html`<section>
-      <h4>Spectrum of ${spectrum.channel}</h4>
       ${this.renderChannels(analysis.spectra, spectrum)}
-      <spectrum-chart
-        name=${`${trial.name}, spectrum of ${spectrum.channel}`}
-        unit=${spectrum.unit}
-        .lines=${spectrum}
-        .orders=${analysis.diagnosis.orders.map((order) => seenOn(order, spectrum.channel))}
-        .peaks=${peaks}
-        .shaftFrequency=${analysis.speed / (2 * Math.PI)}
-      ></spectrum-chart>
+      <chart-frame
+        label=${`Spectrum of ${spectrum.channel}`}
+        file=${`${trial.name}, spectrum of ${spectrum.channel}`}
+        .table=${peakTable(peaks, analysis.speed)}
+        ><spectrum-chart
+          name=${`${trial.name}, spectrum of ${spectrum.channel}`}
+          unit=${spectrum.unit}
+          .lines=${spectrum}
+          .orders=${this.mainOrders.map((order) => seenOn(order, spectrum.channel))}
+          .peaks=${peaks}
+          .shaftFrequency=${analysis.speed / (2 * Math.PI)}
+        ></spectrum-chart
+      ></chart-frame>
       <p class="aside">
         Peak amplitude in ${spectrum.unit}. ${resolutionSentence(analysis.resolution)} Full marks are orders
         where they are; broken marks are orders that the sampling folds down to a lower frequency; thin marks
@@ -134,40 +159,6 @@ function seenOn(order: OrderReading, channel: string): OrderReading {
 
 function renderNoSpectrum() {
   return html`<p class="problem">The recording is too short or too torn by gaps for a spectrum.</p>`;
-}
-
-function renderPeaks({ diagnosis, speed }: TrialAnalysis) {
-  const peaks = [...diagnosis.peaks].sort((a, b) => b.amplitude - a.amplitude).slice(0, 20);
-  if (peaks.length === 0) return nothing;
-  const turns = speed / (2 * Math.PI);
-  return html`<details>
-    <summary>Peaks as a table</summary>
-    <div class="scroll" tabindex="0" role="group" aria-label="Peaks">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col" class="figure">Frequency, Hz</th>
-            <th scope="col" class="figure">× shaft speed</th>
-            <th scope="col" class="figure">Amplitude</th>
-            <th scope="col" class="figure">Above noise, dB</th>
-            <th scope="col">Channel</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${peaks.map(
-            (peak) =>
-              html`<tr>
-                <td class="figure">${figureText(peak.frequency, 4)}</td>
-                <td class="figure">${(peak.frequency / turns).toFixed(2)}</td>
-                <td class="figure">${figureText(peak.amplitude)} ${peak.unit}</td>
-                <td class="figure">${peak.prominence.toFixed(0)}</td>
-                <td>${peak.channel}</td>
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-    </div>
-  </details>`;
 }
 
 declare global {

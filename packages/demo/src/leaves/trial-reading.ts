@@ -1,7 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { ColumnReading, Recording } from '@sternline/core';
+import '../elements/choice-field.js';
+import type { ChoiceChangedEvent, ValueChangedEvent } from '../elements/events.js';
+import '../elements/number-field.js';
 import type { ReadChoices } from '../model/analysis-types.js';
+import { plainNote } from '../model/plain-note.js';
 import { readingSentence } from '../model/reading-words.js';
 import { shared } from '../styles/shared.js';
 
@@ -15,7 +19,11 @@ export class ReadAgainEvent extends Event {
 
 const AXES = ['x', 'y', 'z'] as const;
 /** Notes shown at once; the rest fold away. */
-const NOTES = 3;
+const NOTES = 2;
+const UNITS = [
+  { value: '', label: 'as the file says' },
+  ...['m/s²', 'g', 'mg', 'rad/s', '°/s'].map((unit) => ({ value: unit, label: unit })),
+];
 
 /** What a file was read as: a sentence, notes on its quality, and each column, to be overruled. */
 @customElement('trial-reading')
@@ -28,6 +36,10 @@ export class TrialReading extends LitElement {
         padding-left: 1.25rem;
         max-width: 70ch;
         line-height: 1.45;
+      }
+      .again {
+        align-items: end;
+        margin: var(--gap) 0;
       }
       select {
         font: inherit;
@@ -43,31 +55,34 @@ export class TrialReading extends LitElement {
   @property({ attribute: false }) recording: Recording | undefined;
   /** Whether the file is still at hand. */
   @property({ type: Boolean }) rereadable = false;
+  @state() private unit = '';
+  private rate: number | undefined;
 
   protected override render() {
     const { recording } = this;
     if (!recording) return nothing;
-    const { notes, columns, sensors = [] } = recording.sampling;
-    const more = notes.slice(NOTES);
+    const { notes, columns } = recording.sampling;
+    const said = notes.map(plainNote);
+    const more = said.slice(NOTES);
     return html`
       <p>${readingSentence(recording)}</p>
-      ${renderNotes(notes.slice(0, NOTES))}
+      ${renderNotes(said.slice(0, NOTES))}
+      ${this.rereadable ? this.renderSensors(otherSensors(recording)) : nothing}
       ${
-        more.length > 0
+        more.length + columns.length > 0
           ? html`<details>
-              <summary>${more.length} more on how it was read</summary>
-              ${renderNotes(more)}
+              <summary>${moreWords(more.length, columns.length)}</summary>
+              ${renderNotes(more)} ${columns.length > 0 ? this.renderColumns(columns) : nothing}
             </details>`
           : nothing
       }
-      ${this.rereadable && sensors.length > 1 ? this.renderSensors(sensors.map((sensor) => sensor.name)) : nothing}
-      ${columns.length > 0 ? this.renderColumns(columns) : nothing}
     `;
   }
 
   private renderSensors(names: readonly string[]) {
+    if (names.length === 0) return nothing;
     return html`<p class="row">
-      <span>The file holds several sensors. Read instead:</span>
+      <span>Another sensor is in the file. Read instead:</span>
       ${names.map(
         (name) =>
           html`<button
@@ -83,10 +98,11 @@ export class TrialReading extends LitElement {
   }
 
   private renderColumns(columns: readonly ColumnReading[]) {
-    return html`<details>
-      <summary>What each column was taken for</summary>
-      <div class="scroll" tabindex="0" role="group" aria-label="Columns">
+    return html`<div class="scroll" tabindex="0" role="group" aria-label="Columns">
         <table>
+          <caption>
+            What each column was taken for
+          </caption>
           <thead>
             <tr>
               <th scope="col">Column</th>
@@ -100,12 +116,32 @@ export class TrialReading extends LitElement {
           </tbody>
         </table>
       </div>
-      ${
-        this.rereadable
-          ? html`<button type="button" @click=${this.readColumns}>Read it again so</button>`
-          : html`<p class="aside">To read it with other columns, choose the file again.</p>`
-      }
-    </details>`;
+      ${this.rereadable ? this.renderAgain() : html`<p class="aside">To read it otherwise, choose the file again.</p>`}`;
+  }
+
+  private renderAgain() {
+    return html`<div class="row again">
+      <choice-field
+        label="Unit of the axes"
+        .choices=${UNITS}
+        value=${this.unit}
+        @choice-changed=${(event: ChoiceChangedEvent) => {
+          event.stopPropagation();
+          this.unit = event.choice;
+        }}
+      ></choice-field>
+      <number-field
+        label="Samples a second, if not as stamped"
+        unit="Hz"
+        .min=${0.1}
+        .max=${1_000_000}
+        @value-changed=${(event: ValueChangedEvent) => {
+          event.stopPropagation();
+          this.rate = event.value;
+        }}
+      ></number-field>
+      <button type="button" @click=${this.readColumns}>Read it again so</button>
+    </div>`;
   }
 
   private renderColumn(column: ColumnReading) {
@@ -129,16 +165,31 @@ export class TrialReading extends LitElement {
   }
 
   private readonly readColumns = (): void => {
-    const chosen: Record<string, number> = {};
+    const places: Record<string, number> = {};
     for (const select of this.renderRoot.querySelectorAll('select')) {
-      if (select.value !== 'unused') chosen[select.value] = Number(select.dataset['index']);
+      if (select.value !== 'unused') places[select.value] = Number(select.dataset['index']);
     }
-    this.readAgain({ columns: chosen });
+    const columns = this.unit === '' ? places : { ...places, unit: this.unit };
+    const { rate } = this;
+    this.readAgain(rate === undefined || Number.isNaN(rate) ? { columns } : { columns, sampleRate: rate });
   };
 
   private readAgain(choices: ReadChoices): void {
     this.dispatchEvent(new ReadAgainEvent(choices));
   }
+}
+
+function otherSensors({ channels, sampling }: Recording): string[] {
+  const shown = channels[0]?.unit === 'rad/s' ? 'rotation' : 'acceleration';
+  return (sampling.sensors ?? []).filter((sensor) => sensor.quantity !== shown).map((sensor) => sensor.name);
+}
+
+function moreWords(notes: number, columns: number): string {
+  const parts = [
+    ...(notes > 0 ? [`${notes} more ${notes === 1 ? 'note' : 'notes'}`] : []),
+    ...(columns > 0 ? ['what each column was taken for'] : []),
+  ].join(', ');
+  return parts.charAt(0).toUpperCase() + parts.slice(1);
 }
 
 function renderNotes(notes: readonly string[]) {

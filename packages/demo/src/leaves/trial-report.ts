@@ -2,6 +2,8 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { ShaftLine } from '@sternline/core';
 import { TrialChangedEvent, TrialRemovedEvent } from '../elements/events.js';
+import type { TextChangedEvent } from '../elements/events.js';
+import '../elements/text-field.js';
 import '../elements/progress-bar.js';
 import type { Trial, Units } from '../model/project.js';
 import { shared } from '../styles/shared.js';
@@ -39,22 +41,8 @@ export class TrialReport extends LitElement {
         gap: var(--gap) var(--gap-large);
         align-items: end;
       }
-      .facts label {
-        display: flex;
-        flex-direction: column;
+      .facts text-field {
         flex: 1 1 14rem;
-        font-weight: 500;
-        font-size: 0.9375rem;
-      }
-      .facts input {
-        font: inherit;
-        color: var(--ink);
-        background: var(--sheet);
-        border: 0;
-        border-bottom: 1.5px solid var(--line);
-        min-height: var(--touch);
-        padding: 0.25rem 0.375rem;
-        width: 100%;
       }
     `,
   ];
@@ -73,13 +61,6 @@ export class TrialReport extends LitElement {
     const stale = state.analysis !== undefined && state.kind !== 'done';
     return html`
       <h3>${trial.name}</h3>
-      ${
-        trial.simulated
-          ? html`<p class="aside">
-              Simulated from the sample line with a stated seed; nothing here was measured.
-            </p>`
-          : nothing
-      }
       <section>
         <trial-reading .recording=${trial.recording} ?rereadable=${this.rereadable}></trial-reading>
       </section>
@@ -129,26 +110,23 @@ export class TrialReport extends LitElement {
 
   private renderFacts(trial: Trial) {
     return html`<section class="facts">
-      <label>
-        Name of the trial
-        <input
-          .value=${trial.name}
-          autocomplete="off"
-          @change=${(event: Event) => {
-            this.change({ name: textOf(event) || trial.name });
-          }}
-        />
-      </label>
-      <label>
-        Note: bench or water, where the phone lay
-        <input
-          .value=${trial.note}
-          autocomplete="off"
-          @change=${(event: Event) => {
-            this.change({ note: textOf(event) });
-          }}
-        />
-      </label>
+      <text-field
+        label="Name of the trial"
+        value=${trial.name}
+        @text-changed=${(event: TextChangedEvent) => {
+          event.stopPropagation();
+          this.change({ name: event.text || trial.name });
+        }}
+      ></text-field>
+      <text-field
+        label="Note"
+        hint="Bench or water, where the phone lay."
+        value=${trial.note}
+        @text-changed=${(event: TextChangedEvent) => {
+          event.stopPropagation();
+          this.change({ note: event.text });
+        }}
+      ></text-field>
       <button type="button" @click=${() => this.dispatchEvent(new TrialRemovedEvent(trial.id))}>
         Remove this trial
       </button>
@@ -169,10 +147,6 @@ export class TrialReport extends LitElement {
   private change(change: Partial<Trial>): void {
     if (this.trial) this.dispatchEvent(new TrialChangedEvent<Trial>({ ...this.trial, ...change }));
   }
-}
-
-function textOf(event: Event): string {
-  return (event.target as HTMLInputElement).value.trim();
 }
 
 declare global {

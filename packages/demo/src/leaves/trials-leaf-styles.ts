@@ -32,7 +32,10 @@ export const trialsLeafStyles = css`
     padding: 0.5rem 0.75rem;
   }
   .list .aside {
-    display: block;
+    display: -webkit-box;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 2;
+    overflow: hidden;
     font-weight: 400;
   }
   trial-intake {

@@ -67,7 +67,5 @@ export interface TrialAnalysis {
   readonly spectra: readonly ChannelSpectrum[];
   readonly resolution: SpectrumResolution;
   readonly envelopes: readonly ChannelEnvelope[];
-  /** What this recording can and cannot show, in sentences. */
-  readonly reach: readonly string[];
   readonly part: RecordingPart;
 }

@@ -1,4 +1,4 @@
-import { describeReach, diagnose, sliceRecording } from '@sternline/core';
+import { diagnose, sliceRecording } from '@sternline/core';
 import type { Recording } from '@sternline/core';
 import type { AnalysisChoices, SpeedSource, SpeedSuggestion, TrialAnalysis } from './analysis-types.js';
 import { channelSpectra } from './channel-spectra.js';
@@ -9,6 +9,9 @@ import { suggestSpeeds } from './suggest-speeds.js';
 
 /** From here on the speed that a recording suggests is taken until the builder says otherwise. */
 const CONVINCING = 0.5;
+/** Less will do for a suggestion within this share of the wanted speed. */
+const LIKELY = 0.2;
+const NEAR = 0.1;
 
 /**
  * Everything the page shows of one recording: its speed, findings, spectra, outline and reach.
@@ -39,20 +42,21 @@ export function analyse(
   report({ share: 0.7, doing: 'Weighing the causes' });
   const line = choices.line ? { line: choices.line } : {};
   const diagnosis = diagnose({ recording: seen, speed, ...line });
-  const reach = describeReach({
-    sampleRate: seen.sampleRate,
-    speed,
-    orders: diagnosis.orders.map(({ order }) => order),
-  });
-  return { speed, speedFrom, suggestions, diagnosis, spectra, resolution, envelopes, reach, part };
+  return { speed, speedFrom, suggestions, diagnosis, spectra, resolution, envelopes, part };
 }
 
 function chooseSpeed(
   choices: AnalysisChoices,
   suggestions: readonly SpeedSuggestion[],
 ): { speed: number; speedFrom: SpeedSource } {
+  const { wantedSpeed } = choices;
   if (choices.speed !== undefined) return { speed: choices.speed, speedFrom: 'given' };
   const [best] = suggestions;
+  // Half and double speed explain almost the same lines; of two likely ones the builder's aim decides.
+  const near = suggestions.find(
+    ({ speed, confidence }) => confidence >= LIKELY && Math.abs(speed / wantedSpeed - 1) <= NEAR,
+  );
+  if (near) return { speed: near.speed, speedFrom: 'recording' };
   if (best && best.confidence >= CONVINCING) return { speed: best.speed, speedFrom: 'recording' };
-  return { speed: choices.wantedSpeed, speedFrom: 'wanted' };
+  return { speed: wantedSpeed, speedFrom: 'wanted' };
 }

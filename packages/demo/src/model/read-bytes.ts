@@ -1,6 +1,7 @@
 import { decodeText, readDelimited, readWav, RecordingError } from '@sternline/core';
 import type { NamedBytes, ReadChoices, ReadOutcome } from './analysis-types.js';
 import { fileKind } from './file-kind.js';
+import { plainNote } from './plain-note.js';
 
 /**
  * Reads the bytes of a text or WAV file into a recording.
@@ -26,8 +27,25 @@ function stopped(error: unknown): ReadOutcome {
   if (error instanceof RecordingError) {
     const { code, found, remedy, place } = error;
     const where = place.line === undefined ? '' : `Line ${place.line}: `;
-    return { kind: 'stopped', code, found: where + found, remedy };
+    return {
+      kind: 'stopped',
+      code,
+      found: where + capital(found),
+      remedy: REMEDIES[code] ?? plainNote(remedy),
+    };
   }
   const message = error instanceof Error ? error.message : String(error);
   return { kind: 'stopped', code: 'other', found: message, remedy: 'Check the values that you gave.' };
+}
+
+/** Where the page has a field for the answer, it says so in place of the option that the library would name. */
+const REMEDIES: Partial<Record<string, string>> = {
+  'needs-sample-rate': 'Put in how many samples a second were taken; the logger’s settings show it.',
+  'needs-time-unit': 'Choose what the time column counts in.',
+  'no-such-column': 'Put in columns that the file has.',
+  'unknown-unit': 'Choose the unit of the axes.',
+};
+
+function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

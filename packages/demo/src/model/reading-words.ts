@@ -21,7 +21,7 @@ const QUANTITIES = { 'm/s²': 'Acceleration', 'rad/s': 'Turning rate', 'full sca
 const RATE_SOURCES = {
   stamps: 'counted against the time stamps',
   header: 'stated by the file',
-  given: 'as you gave it',
+  given: 'as given',
 } as const;
 
 /**
