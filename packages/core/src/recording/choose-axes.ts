@@ -31,9 +31,13 @@ const AXES = ['x', 'y', 'z'] as const;
  * @param wanted - the quantity that is asked for
  * @returns undefined where no column holds it
  */
-export function chooseAxes(columns: readonly ColumnFacts[], { quantity: wanted, oneSensor }: Wanted): AxesChoice | undefined {
+export function chooseAxes(
+  columns: readonly ColumnFacts[],
+  { quantity: wanted, oneSensor }: Wanted,
+): AxesChoice | undefined {
   const usable = columns.filter(({ filled, form }) => filled > 0.3 && form === 'number');
-  if (columns.every(({ text }) => text === '')) return wanted === 'acceleration' ? byPlace(usable) : undefined;
+  if (columns.every(({ text }) => text === ''))
+    return wanted === 'acceleration' ? byPlace(usable) : undefined;
   const groups = wanted === 'rotation' ? rotationGroups(usable, oneSensor) : accelerationGroups(usable);
   const best = groups.toSorted((a, b) => b.axes.length - a.axes.length)[0];
   if (best && best.axes.length > 0) return best;
@@ -44,15 +48,23 @@ function accelerationGroups(columns: readonly ColumnFacts[]): AxesChoice[] {
   const stated = columns.filter(({ header }) => header.quantity === 'acceleration');
   const unsaid = columns.filter(({ header }) => header.quantity === 'unsaid' && header.axis !== undefined);
   return [
-    group(stated.filter(({ header }) => !header.gravityRemoved), { quantity: 'acceleration', confidence: 0.95 }),
-    group(stated.filter(({ header }) => header.gravityRemoved), { quantity: 'acceleration', confidence: 0.95 }),
+    group(
+      stated.filter(({ header }) => !header.gravityRemoved),
+      { quantity: 'acceleration', confidence: 0.95 },
+    ),
+    group(
+      stated.filter(({ header }) => header.gravityRemoved),
+      { quantity: 'acceleration', confidence: 0.95 },
+    ),
     group(unsaid, { quantity: 'acceleration', confidence: 0.85 }),
   ];
 }
 
 function rotationGroups(columns: readonly ColumnFacts[], oneSensor: boolean): AxesChoice[] {
   const turning = columns.filter(
-    ({ header }) => header.quantity === 'rotation' || (oneSensor && header.quantity === 'unsaid' && header.axis !== undefined),
+    ({ header }) =>
+      header.quantity === 'rotation' ||
+      (oneSensor && header.quantity === 'unsaid' && header.axis !== undefined),
   );
   return [group(turning, { quantity: 'rotation', confidence: 0.9 })];
 }
@@ -95,6 +107,11 @@ function byPlace(columns: readonly ColumnFacts[]): AxesChoice | undefined {
 
 function soundIn(columns: readonly ColumnFacts[]): AxesChoice | undefined {
   const sounds = columns.filter(({ header }) => header.quantity === 'sound').slice(0, 2);
-  const axes = sounds.map((column) => ({ column, role: 'sound' as const, reason: 'named as sound', confidence: 0.9 }));
+  const axes = sounds.map((column) => ({
+    column,
+    role: 'sound' as const,
+    reason: 'named as sound',
+    confidence: 0.9,
+  }));
   return axes.length === 0 ? undefined : { axes, quantity: 'sound', gravityRemoved: false };
 }

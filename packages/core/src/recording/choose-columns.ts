@@ -6,7 +6,12 @@ import { columnFacts, type ColumnFacts } from './column-facts.js';
 import { refuseColumns } from './refuse-columns.js';
 import { type Table } from './text-table.js';
 import { parseUnit, type Unit } from './units.js';
-import { type ColumnChoice, type ColumnReading, type ReadDelimitedOptions, type SensorReading } from './types.js';
+import {
+  type ColumnChoice,
+  type ColumnReading,
+  type ReadDelimitedOptions,
+  type SensorReading,
+} from './types.js';
 
 /** Which columns to read, as what, and why. */
 export interface Plan extends AxesChoice {
@@ -27,20 +32,30 @@ export interface Plan extends AxesChoice {
  */
 export function chooseColumns(table: Table, options: ReadDelimitedOptions): Plan {
   const sensor = chooseSensor(table, options.sensor);
-  const rows = sensor ? table.preview.filter((row) => (row[sensor.index] ?? '').trim() === sensor.name) : table.preview;
+  const rows = sensor
+    ? table.preview.filter((row) => (row[sensor.index] ?? '').trim() === sensor.name)
+    : table.preview;
   const columns = columnFacts(table, rows).filter(({ index }) => index !== sensor?.index);
   const overruled = overrule(columns, options.columns);
-  const time = overruled.time ?? chooseTime(columns.filter((column) => !overruled.axes.some((axis) => axis.column === column)));
+  const time =
+    overruled.time ??
+    chooseTime(columns.filter((column) => !overruled.axes.some((axis) => axis.column === column)));
   const rest = columns.filter((column) => column !== time?.column);
   const wanted = wantedQuantity(options.sensor, sensor);
-  const found = overruled.axes.length > 0 ? chosenAxes(overruled.axes, wanted) : chooseAxes(rest, { quantity: wanted, oneSensor: sensor !== undefined });
+  const found =
+    overruled.axes.length > 0
+      ? chosenAxes(overruled.axes, wanted)
+      : chooseAxes(rest, { quantity: wanted, oneSensor: sensor !== undefined });
   if (!found) throw refuseColumns({ table, columns, wanted, hasTime: time !== undefined });
   const unit = statedUnit({ axes: found.axes, table, options });
   const plan = { ...found, time, sensor, unit, sensors: sensor?.sensors ?? wideSensors(rest) };
   return { ...plan, readings: describeColumns(table, columns, plan) };
 }
 
-function wantedQuantity(asked: string | undefined, sensor: SensorChoice | undefined): 'acceleration' | 'rotation' {
+function wantedQuantity(
+  asked: string | undefined,
+  sensor: SensorChoice | undefined,
+): 'acceleration' | 'rotation' {
   if (sensor) return sensor.quantity === 'rotation' ? 'rotation' : 'acceleration';
   return asked !== undefined && /^(rot|gyr|turn)/i.test(asked) ? 'rotation' : 'acceleration';
 }
@@ -66,7 +81,10 @@ function overrule(columns: readonly ColumnFacts[], choice: ColumnChoice | undefi
     const asked = choice[role];
     return asked === undefined ? [] : [{ column: pick(columns, asked), role, ...given }];
   });
-  return { time: choice.time === undefined ? undefined : { column: pick(columns, choice.time), ...given }, axes };
+  return {
+    time: choice.time === undefined ? undefined : { column: pick(columns, choice.time), ...given },
+    axes,
+  };
 }
 
 function pick(columns: readonly ColumnFacts[], asked: string | number): ColumnFacts {
@@ -84,7 +102,15 @@ function pick(columns: readonly ColumnFacts[], asked: string | number): ColumnFa
   });
 }
 
-function statedUnit({ axes, table, options }: { axes: readonly AxisChoice[]; table: Table; options: ReadDelimitedOptions }): Unit | undefined {
+function statedUnit({
+  axes,
+  table,
+  options,
+}: {
+  axes: readonly AxisChoice[];
+  table: Table;
+  options: ReadDelimitedOptions;
+}): Unit | undefined {
   const given = options.columns?.unit;
   if (given !== undefined) {
     const unit = parseUnit(given);
@@ -101,8 +127,14 @@ function statedUnit({ axes, table, options }: { axes: readonly AxisChoice[]; tab
 }
 
 function wideSensors(columns: readonly ColumnFacts[]): SensorReading[] {
-  const quantities = new Set(columns.map(({ header }) => (header.quantity === 'unsaid' && header.axis ? 'acceleration' : header.quantity)));
-  return (['acceleration', 'rotation'] as const).filter((name) => quantities.has(name)).map((name) => ({ name, quantity: name }));
+  const quantities = new Set(
+    columns.map(({ header }) =>
+      header.quantity === 'unsaid' && header.axis ? 'acceleration' : header.quantity,
+    ),
+  );
+  return (['acceleration', 'rotation'] as const)
+    .filter((name) => quantities.has(name))
+    .map((name) => ({ name, quantity: name }));
 }
 
 function describeColumns(
@@ -113,16 +145,39 @@ function describeColumns(
   const magnitudeReason = magnitudeTest(axes);
   return table.headers.map((header, index) => {
     if (index === sensor?.index) {
-      return { index, header, role: 'sensor', unit: '', reason: `tells the sensors apart; ${sensor.name} is read`, confidence: 0.95 };
+      return {
+        index,
+        header,
+        role: 'sensor',
+        unit: '',
+        reason: `tells the sensors apart; ${sensor.name} is read`,
+        confidence: 0.95,
+      };
     }
     const column = columns.find((candidate) => candidate.index === index);
     if (column && column === time?.column) {
-      return { index, header, role: 'time', unit: column.header.unit?.name ?? '', reason: time.reason, confidence: time.confidence };
+      return {
+        index,
+        header,
+        role: 'time',
+        unit: column.header.unit?.name ?? '',
+        reason: time.reason,
+        confidence: time.confidence,
+      };
     }
     const axis = axes.find((candidate) => candidate.column === column);
-    if (axis) return { index, header, role: axis.role, unit: unit?.name ?? '', reason: axis.reason, confidence: axis.confidence };
+    if (axis)
+      return {
+        index,
+        header,
+        role: axis.role,
+        unit: unit?.name ?? '',
+        reason: axis.reason,
+        confidence: axis.confidence,
+      };
     const magnitude = column ? magnitudeReason(column) : undefined;
-    if (magnitude !== undefined) return { index, header, role: 'magnitude', unit: '', reason: magnitude, confidence: 0.9 };
+    if (magnitude !== undefined)
+      return { index, header, role: 'magnitude', unit: '', reason: magnitude, confidence: 0.9 };
     return { index, header, role: 'unused', unit: '', reason: unusedReason(column), confidence: 0.8 };
   });
 }
@@ -131,7 +186,9 @@ function unusedReason(column: ColumnFacts | undefined): string {
   if (!column || column.filled === 0) return 'holds no figures';
   if (column.header.quantity === 'time') return 'a second time column, left aside';
   if (column.header.quantity === 'unsaid') return 'neither a time nor an axis by its name';
-  return column.header.quantity === 'acceleration' ? 'an axis of a second set' : `holds another quantity (${column.header.quantity})`;
+  return column.header.quantity === 'acceleration'
+    ? 'an axis of a second set'
+    : `holds another quantity (${column.header.quantity})`;
 }
 
 function magnitudeTest(axes: readonly AxisChoice[]): (column: ColumnFacts) => string | undefined {
@@ -142,6 +199,8 @@ function magnitudeTest(axes: readonly AxisChoice[]): (column: ColumnFacts) => st
       const size = Math.hypot(...axes.map((axis) => axis.column.values[i] ?? NaN));
       return Math.abs(value - size) <= 0.01 * size + 1e-9;
     }).length;
-    return fits > 0.8 * column.values.length * column.filled ? 'equals the root of the sum of the axes’ squares' : undefined;
+    return fits > 0.8 * column.values.length * column.filled
+      ? 'equals the root of the sum of the axes’ squares'
+      : undefined;
   };
 }

@@ -24,7 +24,9 @@ const MOST_SENSORS = 24;
 export function chooseSensor(table: Table, wanted: string | undefined): SensorChoice | undefined {
   const index = sensorColumn(table);
   if (index === undefined) return undefined;
-  const names = [...new Set(table.preview.map((row) => (row[index] ?? '').trim()))].filter((name) => name !== '');
+  const names = [...new Set(table.preview.map((row) => (row[index] ?? '').trim()))].filter(
+    (name) => name !== '',
+  );
   const sensors = names.slice(0, MOST_SENSORS).map((name) => ({ name, quantity: quantityOf(name) }));
   const asked = (wanted ?? 'acceleration').toLowerCase();
   const found =
@@ -44,9 +46,12 @@ function sensorColumn(table: Table): number | undefined {
   });
   const named = facts.find(
     ({ header, distinct, index }) =>
-      header.quantity === 'sensor' && (worded.some((column) => column.index === index) || (distinct > 1 && distinct < 9)),
+      header.quantity === 'sensor' &&
+      (worded.some((column) => column.index === index) || (distinct > 1 && distinct < 9)),
   );
-  const telling = worded.find(({ index }) => table.preview.some((row) => quantityOf(row[index] ?? '') !== 'other'));
+  const telling = worded.find(({ index }) =>
+    table.preview.some((row) => quantityOf(row[index] ?? '') !== 'other'),
+  );
   return named?.index ?? telling?.index;
 }
 

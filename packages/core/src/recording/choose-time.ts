@@ -23,13 +23,17 @@ export function chooseTime(columns: readonly ColumnFacts[]): TimeChoice | undefi
   const stamped = columns.find(({ form, filled }) => form !== 'number' && filled > 0.3);
   if (stamped) return { column: stamped, reason: `holds ${stamped.form} stamps`, confidence: 0.9 };
   const rising = columns.find((column) => isUnnamed(column) && onlyRises(column));
-  return rising && columns.length > 1 ? { column: rising, reason: 'the values only rise, by even steps', confidence: 0.7 } : undefined;
+  return rising && columns.length > 1
+    ? { column: rising, reason: 'the values only rise, by even steps', confidence: 0.7 }
+    : undefined;
 }
 
 /** Distinct stamps first; then a count from the start over an epoch, whose digits may not fit a double. */
 function merit({ distinct, form, header, values, filled }: ColumnFacts): number {
   const near = Math.abs(values[0] ?? 0) < 1e9 ? 0.4 : 0;
-  return distinct * filled + (form === 'number' ? 0.2 : 0) + near + (header.unit?.quantity === 'time' ? 0.1 : 0);
+  return (
+    distinct * filled + (form === 'number' ? 0.2 : 0) + near + (header.unit?.quantity === 'time' ? 0.1 : 0)
+  );
 }
 
 function isUnnamed({ header, text }: ColumnFacts): boolean {
@@ -38,7 +42,10 @@ function isUnnamed({ header, text }: ColumnFacts): boolean {
 
 function onlyRises({ values, rising, filled, distinct }: ColumnFacts): boolean {
   if (values.length < 4 || rising < 1 || filled < 0.9 || distinct < values.length / 4) return false;
-  const steps = values.subarray(1).map((value, i) => value - (values[i] ?? 0)).filter(Number.isFinite);
+  const steps = values
+    .subarray(1)
+    .map((value, i) => value - (values[i] ?? 0))
+    .filter(Number.isFinite);
   const sorted = steps.filter((step) => step > 0).sort();
   const middle = sorted[sorted.length >> 1] ?? 0;
   return middle > 0 && steps.filter((step) => step < 3 * middle).length > 0.9 * steps.length;

@@ -50,7 +50,10 @@ export function joinRuns(runs: readonly Gap[]): Gap[] {
   for (const run of runs.toSorted((a, b) => a.start - b.start)) {
     const last = joined.at(-1);
     if (last && run.start <= last.start + last.count) {
-      joined[joined.length - 1] = { start: last.start, count: Math.max(last.count, run.start + run.count - last.start) };
+      joined[joined.length - 1] = {
+        start: last.start,
+        count: Math.max(last.count, run.start + run.count - last.start),
+      };
     } else joined.push(run);
   }
   return joined;

@@ -26,12 +26,13 @@ interface Stamps {
  */
 export function findGaps({ stamps, period, step }: Stamps): MissingRows[] {
   const n = stamps.length;
-  const noise = Math.max(scatter(stamps, period), step / period / Math.sqrt(12));
-  const wide = Math.max(Math.min(Math.ceil((noise / 0.06) ** 2), 64), Math.ceil((2 * step) / period), 6);
-  const window = Math.max(2, Math.min(wide, 256, Math.floor(n / 3)));
+  const fine = inWholePeriods(stamps, period);
+  const noise = Math.max(scatter(stamps, { period, fine }), step / period / Math.sqrt(12));
+  const wide = Math.max(fine ? 6 : Math.min(Math.max((noise / 0.05) ** 2, 32), 128), (2 * step) / period);
+  const window = Math.max(2, Math.min(Math.ceil(wide), 256, Math.floor(n / 3)));
   const least = Math.max(0.6, (7 * noise) / Math.sqrt(window));
   const threshold = 0.5 * period + Math.max(period, step) * 0.999;
-  const search = { stamps, period, window, least };
+  const search = { stamps, period, window, least, fine };
   const gaps: MissingRows[] = [];
   let missing = 0;
   for (let i = 1; i < n; i++) {
@@ -51,6 +52,8 @@ interface Search {
   readonly period: number;
   readonly window: number;
   readonly least: number;
+  /** The pauses are whole periods but for a few. */
+  readonly fine: boolean;
 }
 
 interface Candidate {
@@ -61,31 +64,48 @@ interface Candidate {
 }
 
 function missingAt(search: Search, { row, gaps, missing }: Candidate): number {
-  const { window, least, stamps, period } = search;
-  if (ratesDiffer(search, row)) return 0;
-  const before = lagBefore(search, { row, gaps, missing });
-  const after = lags(search, { from: row, to: row + window, missing });
-  const drift = drifting(search, row) * 0.5 * (before.length + after.length);
-  const middle = quantile(after, 0.5) - quantile(before, 0.5) - drift;
-  const early = quantile(after, 0.1) - quantile(before, 0.1) - drift;
-  const shift = Math.min(middle, early);
+  const { window, least, stamps, period, fine } = search;
+  const lagged = lagBefore(search, { row, gaps, missing });
+  const following = lags(search, { from: row, to: row + window, missing });
+  // The last rows may just be late.
+  if (!fine && following.length < window / 2) return 0;
+  const before = levels(lagged);
+  const after = levels(following);
+  const raw = Math.min(after.middle - before.middle, after.early - before.early);
+  // Half a period of room: drift may have hidden some of the shift. Most late stamps end here.
+  if (raw < least - 0.5 || ratesDiffer(search, row)) return 0;
+  const shift = raw - (fine ? 0 : drifting(search, row)) * 0.5 * (lagged.length + following.length);
   if (shift < least) return 0;
   const from = row + Math.ceil(2 * shift);
   const stays = [0, 2 * window].every((wait) => {
     const later = lags(search, { from: from + wait, to: from + wait + window, missing });
-    return later.length < window / 2 || quantile(later, 0.5) - quantile(before, 0.5) > 0.5 * shift;
+    return later.length < window / 2 || levels(later).middle - before.middle > 0.5 * shift;
   });
   // The pause itself is the better measure where the stamps are finer than the period.
   const pause = ((stamps[row] ?? 0) - (stamps[row - 1] ?? 0)) / period - 1;
-  const count = Math.abs(pause - shift) < 0.75 ? pause : shift;
+  const count = fine || Math.abs(pause - shift) < 0.75 ? pause : shift;
   return stays ? Math.max(1, Math.round(count)) : 0;
 }
 
+function levels(lagged: Float64Array): { early: number; middle: number } {
+  const sorted = lagged.slice().sort();
+  return {
+    early: sorted[Math.floor(0.1 * (sorted.length - 1))] ?? 0,
+    middle: sorted[sorted.length >> 1] ?? 0,
+  };
+}
+
 /** How far the stamps of rows stand behind their count, in periods. */
-function lags({ stamps, period }: Search, { from, to, missing }: { from: number; to: number; missing: number }): Float64Array {
+function lags(
+  { stamps, period }: Search,
+  { from, to, missing }: { from: number; to: number; missing: number },
+): Float64Array {
   const end = Math.min(to, stamps.length);
   const origin = stamps[0] ?? 0;
-  return Float64Array.from({ length: Math.max(0, end - from) }, (_, k) => ((stamps[from + k] ?? 0) - origin) / period - (from + k) - missing);
+  return Float64Array.from(
+    { length: Math.max(0, end - from) },
+    (_, k) => ((stamps[from + k] ?? 0) - origin) / period - (from + k) - missing,
+  );
 }
 
 function lagBefore(search: Search, { row, gaps, missing }: Candidate): Float64Array {
@@ -93,7 +113,8 @@ function lagBefore(search: Search, { row, gaps, missing }: Candidate): Float64Ar
   const values = lags(search, { from, to: row, missing });
   // Rows before an earlier gap were counted with fewer missing.
   for (const gap of gaps.slice(-search.window)) {
-    for (let k = from; k < Math.min(gap.before, row); k++) values[k - from] = (values[k - from] ?? 0) + gap.count;
+    for (let k = from; k < Math.min(gap.before, row); k++)
+      values[k - from] = (values[k - from] ?? 0) + gap.count;
   }
   return values;
 }
@@ -104,7 +125,12 @@ function ratesDiffer({ stamps, period, window }: Search, row: number): boolean {
   const pauses = (from: number, to: number): number => {
     const a = Math.max(0, from);
     const b = Math.min(stamps.length - 1, to);
-    return b - a < 4 ? period : quantile(Float64Array.from({ length: b - a }, (_, k) => (stamps[a + k + 1] ?? 0) - (stamps[a + k] ?? 0)), 0.5);
+    return b - a < 4
+      ? period
+      : quantile(
+          Float64Array.from({ length: b - a }, (_, k) => (stamps[a + k + 1] ?? 0) - (stamps[a + k] ?? 0)),
+          0.5,
+        );
   };
   return Math.max(pauses(row - 1 - near, row - 1), pauses(row, row + near)) > 1.5 * period;
 }
@@ -113,30 +139,36 @@ function ratesDiffer({ stamps, period, window }: Search, row: number): boolean {
 function drifting(search: Search, row: number): number {
   const { window, stamps } = search;
   if (window < 6 || row < 2 * window || row + 2 * window > stamps.length) return 0;
-  const middle = (from: number): number => quantile(lags(search, { from, to: from + window, missing: 0 }), 0.5);
+  const middle = (from: number): number =>
+    quantile(lags(search, { from, to: from + window, missing: 0 }), 0.5);
   const before = (middle(row - window) - middle(row - 2 * window)) / window;
   const after = (middle(row + window) - middle(row)) / window;
   if (before * after <= 0) return 0;
   return Math.abs(before) < Math.abs(after) ? before : after;
 }
 
-/**
- * Scatter of the stamps about their local line, in periods, from second differences and so free of drift. Where the
- * pauses are whole periods but for a few, neighbours tell it; else the scatter holds on over rows, and wider spans do.
- */
-function scatter(stamps: Float64Array, period: number): number {
-  const n = stamps.length;
+function inWholePeriods(stamps: Float64Array, period: number): boolean {
   let whole = 0;
-  for (let i = 1; i < n; i++) {
+  for (let i = 1; i < stamps.length; i++) {
     const pause = ((stamps[i] ?? 0) - (stamps[i - 1] ?? 0)) / period;
     if (pause > 0.5 && Math.abs(pause - Math.round(pause)) < 0.12) whole++;
   }
-  const fine = whole > 0.9 * (n - 1);
+  return whole > 0.9 * (stamps.length - 1);
+}
+
+/**
+ * Scatter of the stamps about their local line, in periods, from second differences and so free of drift. Where the
+ * pauses are whole periods, neighbours tell it; else the scatter holds on over rows, and wider spans do.
+ */
+function scatter(stamps: Float64Array, { period, fine }: { period: number; fine: boolean }): number {
   // Of a normal deviate's absolute value half is below 0.6745 of its deviation and 80 % below 1.2816; a second
   // difference has six times the variance.
   const [share, deviate] = fine ? [0.5, 0.6745] : [0.8, 1.2816];
-  const spans = fine ? [1] : [1, 8].filter((span) => n > 4 * span);
-  return Math.max(0, ...spans.map((span) => quantile(bends(stamps, span), share) / deviate / Math.sqrt(6) / period));
+  const spans = fine ? [1] : [1, 8].filter((span) => stamps.length > 4 * span);
+  return Math.max(
+    0,
+    ...spans.map((span) => quantile(bends(stamps, span), share) / deviate / Math.sqrt(6) / period),
+  );
 }
 
 function bends(stamps: Float64Array, span: number): number[] {

@@ -1,13 +1,14 @@
 import { type Plan } from './choose-columns.js';
 import { fillStraight, joinRuns, LONGEST_PATCH, spreadRows } from './fill-missing.js';
 import { findClipping } from './find-clipping.js';
-import { findStuck } from './find-stuck.js';
+import { countHeldRows, findStuck } from './find-stuck.js';
 import { type LaidRows } from './lay-in-time.js';
 import { motionNotes } from './motion-notes.js';
 import { ontoEvenBase, type EvenRows } from './onto-even-base.js';
 import { type RawColumns } from './read-columns.js';
 import { RecordingError } from './recording-error.js';
 import { roundingStep } from './rounding-step.js';
+import { scanSamples } from './scan-samples.js';
 import { type Scale } from './scale-axes.js';
 import { type Table } from './text-table.js';
 import { STANDARD_GRAVITY } from './units.js';
@@ -73,7 +74,7 @@ function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<S
   const sound = plan.quantity === 'sound';
   const limits = scale.unit === 'm/s²' ? RANGES.flatMap((range) => [range * STANDARD_GRAVITY]) : [1];
   const length = even.channels[0]?.samples.length ?? 0;
-  const { stuck, heldRows } = findStuck(recorded, Math.max(20, Math.round(0.1 / fitted.period)));
+  const scans = recorded.map(({ samples }) => scanSamples(samples));
   return {
     kind: sound ? 'sound' : 'motion',
     duration: length * fitted.period,
@@ -84,13 +85,13 @@ function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<S
     equalStamps: laid.equalStamps,
     unsortedRows: laid.unsortedRows,
     badCells: raw.badCells,
-    clipping: findClipping(recorded, limits),
+    clipping: findClipping(recorded, { scans, limits }),
     columns: plan.readings.map((reading) => withUnit(reading, { scale, laid })),
     timeBase: fitted.kind,
     passband: even.passband,
     ...(sound ? {} : { gravity: scale.gravity }),
-    stuck,
-    heldRows,
+    stuck: findStuck(recorded, { scans, shortest: Math.max(20, Math.round(0.1 / fitted.period)) }),
+    heldRows: countHeldRows(recorded),
     resolution: recorded.map(({ name }, i) => ({ channel: name, step: stepOf(laid.axes[i]) * scale.factor })),
     sensors: plan.sensors,
     doubledRows: laid.doubledRows,
@@ -107,7 +108,8 @@ function withUnit(
   { scale, laid }: { scale: Scale; laid: LaidRows },
 ): Sampling['columns'][number] {
   if (reading.role === 'time') return { ...reading, unit: laid.timeUnit };
-  const axis = reading.role === 'x' || reading.role === 'y' || reading.role === 'z' || reading.role === 'sound';
+  const axis =
+    reading.role === 'x' || reading.role === 'y' || reading.role === 'z' || reading.role === 'sound';
   return axis ? { ...reading, unit: scale.fileUnit } : reading;
 }
 

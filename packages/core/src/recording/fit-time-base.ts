@@ -23,6 +23,8 @@ export interface FittedTime {
 
 /** Local rates that differ by less than this from the mean are taken for the wander of the stamps. */
 const STEADY = 0.002;
+/** The even base is at most this many times faster than the mean rate. */
+const FASTEST = 4;
 
 /**
  * Fits the stamps of rows against their count.
@@ -65,7 +67,10 @@ function guessPeriod(stamps: Float64Array, step: number): number {
   const lagged = (lag: number): Float64Array => {
     const stride = Math.max(1, Math.floor(n / 20_000));
     const length = Math.max(1, Math.floor((n - 1 - lag) / stride) + 1);
-    return Float64Array.from({ length }, (_, k) => ((stamps[k * stride + lag] ?? 0) - (stamps[k * stride] ?? 0)) / lag);
+    return Float64Array.from(
+      { length },
+      (_, k) => ((stamps[k * stride + lag] ?? 0) - (stamps[k * stride] ?? 0)) / lag,
+    );
   };
   const single = lagged(1);
   const middle = quantile(single, 0.5);
@@ -97,11 +102,20 @@ function isIrregular(stamps: Float64Array, period: number): boolean {
 
 function irregular(stamps: Float64Array, { guess, step }: { guess: number; step: number }): FittedTime {
   const pauses = stamps.subarray(1).map((stamp, i) => stamp - (stamps[i] ?? 0));
-  const period = quantile(pauses, 0.5) || guess;
   const mean = ((stamps.at(-1) ?? 0) - (stamps[0] ?? 0)) / (stamps.length - 1);
+  // Rows that come in bunches would ask for a rate that the pauses between them do not bear.
+  const period = Math.max(Math.min(quantile(pauses, 0.5) || guess, guess), mean / FASTEST);
   const variance = pauses.reduce((sum, pause) => sum + (pause - mean) ** 2, 0) / pauses.length;
   const longestPeriod = Math.max(quantile(pauses, 0.95), period);
-  return { kind: 'stamps', period, longestPeriod, missing: [], jitter: Math.sqrt(variance), step, times: stamps };
+  return {
+    kind: 'stamps',
+    period,
+    longestPeriod,
+    missing: [],
+    jitter: Math.sqrt(variance),
+    step,
+    times: stamps,
+  };
 }
 
 interface Placed {
@@ -112,7 +126,12 @@ interface Placed {
 }
 
 /** The true time of each place where the rate moves; undefined where it is steady. */
-function localRates({ stamps, places, period, step }: Placed): Pick<FittedTime, 'period' | 'longestPeriod' | 'times'> | undefined {
+function localRates({
+  stamps,
+  places,
+  period,
+  step,
+}: Placed): Pick<FittedTime, 'period' | 'longestPeriod' | 'times'> | undefined {
   const n = stamps.length;
   const block = Math.max(32, Math.ceil(n / 256), Math.ceil((20 * step) / period));
   if (n < 4 * block) return undefined;
@@ -121,11 +140,14 @@ function localRates({ stamps, places, period, step }: Placed): Pick<FittedTime, 
     const x = places.subarray(b * block, to);
     return { ...fitLine(x, stamps.subarray(b * block, to)), middle: ((x[0] ?? 0) + (x.at(-1) ?? 0)) / 2 };
   });
-  const noise = quantile(fits.map(({ deviation }) => deviation), 0.5);
+  const noise = quantile(
+    fits.map(({ deviation }) => deviation),
+    0.5,
+  );
   // Standard error of a slope fitted to evenly spaced points: deviation · √12 / count^1.5.
   const error = (noise * Math.sqrt(12)) / block ** 1.5 / period;
   const rates = fits.map(({ slope }) => slope / period - 1);
-  const low = quantile(rates, 0.05);
+  const low = Math.max(quantile(rates, 0.05), 1 / FASTEST - 1);
   const high = quantile(rates, 0.95);
   if (high - low < 2 * Math.max(STEADY, 6 * error)) return undefined;
   const times = noise < 0.03 * period ? timesByStamps(stamps, places) : timesByBlocks(fits, places);
@@ -141,7 +163,8 @@ function timesByBlocks(
   places: Float64Array,
 ): Float64Array {
   const last = places.at(-1) ?? 0;
-  const at = (fit: (typeof fits)[number] | undefined, x: number): number => (fit ? fit.intercept + fit.slope * x : NaN);
+  const at = (fit: (typeof fits)[number] | undefined, x: number): number =>
+    fit ? fit.intercept + fit.slope * x : NaN;
   const knots = [0, ...fits.map(({ middle }) => middle), last];
   const values = [at(fits[0], 0), ...fits.map((fit) => at(fit, fit.middle)), at(fits.at(-1), last)];
   return straightBetween(Float64Array.from(knots), Float64Array.from(values));

@@ -14,12 +14,15 @@ export function jsonTable(text: string): Table | undefined {
   const start = text.trimStart();
   if (!/^[{[]\s*(["{[\]}\d-]|$)/.test(start)) return undefined;
   const firstLine = start.slice(0, start.indexOf('\n') === -1 ? undefined : start.indexOf('\n'));
-  const lines = parseOr(firstLine) !== undefined && start.length > firstLine.length + 1 && start.slice(firstLine.length).trim() !== '';
+  const lines =
+    parseOr(firstLine) !== undefined &&
+    start.length > firstLine.length + 1 &&
+    start.slice(firstLine.length).trim() !== '';
   const records = lines ? fromLines(text) : fromWhole(text);
   return tableOf(records);
 }
 
-interface Record_ {
+interface JsonRow {
   readonly cells: ReadonlyMap<string, string>;
   readonly line: number;
 }
@@ -32,14 +35,14 @@ function parseOr(text: string): unknown {
   }
 }
 
-function fromLines(text: string): Record_[] {
+function fromLines(text: string): JsonRow[] {
   return text.split('\n').flatMap((line, i) => {
     if (line.trim() === '') return [];
     return [{ cells: flatten(parseOr(line.trim().replace(/,$/, ''))), line: i + 1 }];
   });
 }
 
-function fromWhole(text: string): Record_[] {
+function fromWhole(text: string): JsonRow[] {
   const value = parseOr(text);
   if (value === undefined) throw damaged(text);
   const list = Array.isArray(value) ? (value as unknown[]) : listWithin(value);
@@ -49,10 +52,12 @@ function fromWhole(text: string): Record_[] {
 /** The rows of `{ "samples": [ … ] }` or of `{ "t": [ … ], "x": [ … ] }`. */
 function listWithin(value: unknown): readonly unknown[] {
   const entries = Object.entries(value ?? {}) as [string, unknown][];
-  const lists = entries.filter((entry): entry is [string, unknown[]] => Array.isArray(entry[1]) && entry[1].length > 1);
+  const lists = entries.filter(
+    (entry): entry is [string, unknown[]] => Array.isArray(entry[1]) && entry[1].length > 1,
+  );
   const rows = lists.find(([, list]) => typeof list[0] === 'object');
   if (rows) return rows[1];
-  const length = Math.max(0, ...lists.map(([, list]) => list.length));
+  const length = lists.reduce((most, [, list]) => Math.max(most, list.length), 0);
   return Array.from({ length }, (_, i) => Object.fromEntries(lists.map(([name, list]) => [name, list[i]])));
 }
 
@@ -72,7 +77,10 @@ function flatten(value: unknown): Map<string, string> {
   return cells;
 }
 
-function collect({ value, path, depth }: { value: unknown; path: string; depth: number }, cells: Map<string, string>): void {
+function collect(
+  { value, path, depth }: { value: unknown; path: string; depth: number },
+  cells: Map<string, string>,
+): void {
   if (typeof value === 'number' || typeof value === 'string') cells.set(path, String(value));
   if (typeof value !== 'object' || value === null || depth >= DEEPEST) return;
   const entries = Object.entries(value as Record<string, unknown>).slice(0, 64);
@@ -83,7 +91,7 @@ function collect({ value, path, depth }: { value: unknown; path: string; depth: 
   }
 }
 
-function tableOf(records: readonly Record_[]): Table {
+function tableOf(records: readonly JsonRow[]): Table {
   const names = new Set<string>();
   for (const { cells } of records.slice(0, 400)) for (const name of cells.keys()) names.add(name);
   const headers = [...names];

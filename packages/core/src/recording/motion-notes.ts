@@ -16,7 +16,14 @@ interface Told {
 
 /** Sentences for the person who made the recording. */
 export function motionNotes(told: Told): string[] {
-  return [...told.scale.notes, ...told.laid.notes, ...timeNotes(told), ...rowNotes(told), ...valueNotes(told), ...columnNotes(told)];
+  return [
+    ...told.scale.notes,
+    ...told.laid.notes,
+    ...timeNotes(told),
+    ...rowNotes(told),
+    ...valueNotes(told),
+    ...columnNotes(told),
+  ];
 }
 
 function timeNotes({ laid, sampling, table }: Told): string[] {
@@ -26,17 +33,26 @@ function timeNotes({ laid, sampling, table }: Told): string[] {
   if (rateFrom !== 'stamps') return notes;
   const rate = figure(1 / period);
   if (kind === 'counts' && step > 4 * period) {
-    notes.push(`The stamps are rounded to ${figure(step)} s, ${figure(step / period)} samples long: too coarse to trust one by one. The rate of ${rate} Hz comes from counting rows over the whole recording; short gaps cannot be seen.`);
+    notes.push(
+      `The stamps are rounded to ${figure(step)} s, ${figure(step / period)} samples long: too coarse to trust one by one. The rate of ${rate} Hz comes from counting rows over the whole recording; short gaps cannot be seen.`,
+    );
   } else if (kind === 'counts' && (equalStamps > 0 || jitter > 0.03 * period)) {
-    notes.push(`The stamps scatter or are rounded (${figure(1000 * jitter)} ms about an even count), so the samples were taken by their count: ${rate} Hz.`);
+    notes.push(
+      `The stamps scatter or are rounded (${figure(1000 * jitter)} ms about an even count), so the samples were taken by their count: ${rate} Hz.`,
+    );
   }
   if (equalStamps > 0) notes.push(`${equalStamps} rows have the same stamp as the row before.`);
-  if (doubledRows > 0) notes.push(`${doubledRows} rows repeat the row before in stamp and values and were left out.`);
+  if (doubledRows > 0)
+    notes.push(`${doubledRows} rows repeat the row before in stamp and values and were left out.`);
   if (kind === 'piecewise') {
-    notes.push(`The sampling rate moved between ${figure(1 / fitted.longestPeriod)} and ${rate} Hz; the samples were interpolated to ${rate} Hz, and amplitudes hold up to ${figure(sampling.passband ?? 0)} Hz.`);
+    notes.push(
+      `The sampling rate moved between ${figure(1 / fitted.longestPeriod)} and ${rate} Hz; the samples were interpolated to ${rate} Hz, and amplitudes hold up to ${figure(sampling.passband ?? 0)} Hz.`,
+    );
   }
   if (kind === 'stamps') {
-    notes.push(`The samples were taken at irregular times (${figure(1000 * jitter)} ms from step to step); they were interpolated to ${rate} Hz, and amplitudes hold up to ${figure(sampling.passband ?? 0)} Hz.`);
+    notes.push(
+      `The samples were taken at irregular times (${figure(1000 * jitter)} ms from step to step); they were interpolated to ${rate} Hz, and amplitudes hold up to ${figure(sampling.passband ?? 0)} Hz.`,
+    );
   }
   const stated = table.stated.rate;
   if (stated !== undefined && Math.abs(stated * period - 1) > 0.01) {
@@ -49,10 +65,16 @@ function rowNotes({ raw, sampling }: Told): string[] {
   const notes: string[] = [];
   const lost = sampling.gaps.reduce((sum, { count }) => sum + count, 0);
   if (lost > 0) {
-    notes.push(`${lost} samples are missing in ${plural(sampling.gaps.length, 'gap')}; they lie on a straight line and are not to be analysed.`);
+    notes.push(
+      `${lost} samples are missing in ${plural(sampling.gaps.length, 'gap')}; they lie on a straight line and are not to be analysed.`,
+    );
   }
-  if (raw.badCells.count > 0) notes.push(`${plural(raw.badCells.count, 'cell')} without a figure (${linesOf(raw.badCells)}).`);
-  if (raw.raggedRows.count > 0) notes.push(`${plural(raw.raggedRows.count, 'row')} of another length left out (${linesOf(raw.raggedRows)}).`);
+  if (raw.badCells.count > 0)
+    notes.push(`${plural(raw.badCells.count, 'cell')} without a figure (${linesOf(raw.badCells)}).`);
+  if (raw.raggedRows.count > 0)
+    notes.push(
+      `${plural(raw.raggedRows.count, 'row')} of another length left out (${linesOf(raw.raggedRows)}).`,
+    );
   return notes;
 }
 
@@ -62,9 +84,14 @@ function valueNotes({ sampling, scale }: Told): string[] {
       `${channel} stands at its limit of ${figure(level)} ${scale.unit} in ${plural(count, 'sample')}: the true peaks are higher, and no amplitude on ${channel} is to be trusted there.`,
   );
   const still = [...new Set((sampling.stuck ?? []).map(({ channel }) => channel))];
-  if (still.length > 0) notes.push(`${still.join(', ')} ${still.length === 1 ? 'stands' : 'stand'} still for a while or throughout, as a sensor does that hangs or is not there.`);
+  if (still.length > 0)
+    notes.push(
+      `${still.join(', ')} ${still.length === 1 ? 'stands' : 'stand'} still for a while or throughout, as a sensor does that hangs or is not there.`,
+    );
   if (heldShare(sampling) > 0.25) {
-    notes.push(`${Math.round(100 * heldShare(sampling))} % of the rows repeat the row before: the sensor is slower than the logger, and the true rate is lower.`);
+    notes.push(
+      `${Math.round(100 * heldShare(sampling))} % of the rows repeat the row before: the sensor is slower than the logger, and the true rate is lower.`,
+    );
   }
   if (sampling.gravity === 'removed') notes.push('Gravity is not in the samples.');
   return notes;
@@ -77,14 +104,19 @@ function heldShare(sampling: Omit<Sampling, 'notes'>): number {
 
 function columnNotes({ plan }: Told): string[] {
   const notes: string[] = [];
-  const unused = plan.readings.filter(({ role, reason }) => role === 'unused' && reason.startsWith('a second time'));
+  const unused = plan.readings.filter(
+    ({ role, reason }) => role === 'unused' && reason.startsWith('a second time'),
+  );
   for (const { header } of unused) notes.push(`"${header}" is a second time column and was not used.`);
   const other = plan.sensors.filter(({ name }) => name !== plan.sensor?.name && name !== plan.quantity);
   if (plan.sensors.length > 1 && other.length > 0) {
-    notes.push(`The file also holds ${other.map(({ name }) => `"${name}"`).join(', ')}; options.sensor reads it by that name.`);
+    notes.push(
+      `The file also holds ${other.map(({ name }) => `"${name}"`).join(', ')}; options.sensor reads it by that name.`,
+    );
   }
   const guessed = plan.axes.filter(({ confidence }) => confidence < 0.7);
-  if (guessed.length > 0) notes.push('The columns have no names that tell the axes, so they were taken by their place.');
+  if (guessed.length > 0)
+    notes.push('The columns have no names that tell the axes, so they were taken by their place.');
   return notes;
 }
 

@@ -27,8 +27,15 @@ export function ontoEvenBase(channels: readonly Channel[], { fitted, gaps }: Bas
   const { kind, times, period, longestPeriod } = fitted;
   if (kind === 'counts' || !times) return { channels, gaps, passband: 0.5 / period };
   if (kind === 'piecewise') {
-    const moved = channels.map((channel) => ({ ...channel, samples: resampleEvenly(channel.samples, { times, period }) }));
-    return { channels: moved, gaps: gaps.map((gap) => moveGap(gap, times, period)), passband: 0.4 / longestPeriod };
+    const moved = channels.map((channel) => ({
+      ...channel,
+      samples: resampleEvenly(channel.samples, { times, period }),
+    }));
+    return {
+      channels: moved,
+      gaps: gaps.map((gap) => moveGap(gap, times, period)),
+      passband: 0.4 / longestPeriod,
+    };
   }
   const keep = (_: number, i: number): boolean => i === 0 || (times[i] ?? 0) > (times[i - 1] ?? 0);
   const distinct = times.filter(keep);
@@ -37,12 +44,17 @@ export function ontoEvenBase(channels: readonly Channel[], { fitted, gaps }: Bas
     samples: splineEvenly(channel.samples.filter(keep), { times: distinct, period }),
   }));
   const long = pauses(distinct, { period, longest: 3 * longestPeriod });
-  return { channels: moved, gaps: joinRuns([...gaps.map((gap) => moveGap(gap, times, period)), ...long]), passband: 0.25 / longestPeriod };
+  return {
+    channels: moved,
+    gaps: joinRuns([...gaps.map((gap) => moveGap(gap, times, period)), ...long]),
+    passband: 0.25 / longestPeriod,
+  };
 }
 
 function moveGap({ start, count }: Gap, times: Float64Array, period: number): Gap {
   const origin = times[0] ?? 0;
-  const place = (i: number): number => ((times[Math.min(Math.max(i, 0), times.length - 1)] ?? 0) - origin) / period;
+  const place = (i: number): number =>
+    ((times[Math.min(Math.max(i, 0), times.length - 1)] ?? 0) - origin) / period;
   const from = Math.min(Math.floor(place(start - 1)) + 1, evenLength({ times, period }) - 1);
   return { start: from, count: Math.max(1, Math.ceil(place(start + count)) - from) };
 }
@@ -52,7 +64,10 @@ function pauses(times: Float64Array, { period, longest }: { period: number; long
   for (let i = 1; i < times.length; i++) {
     if ((times[i] ?? 0) - (times[i - 1] ?? 0) <= longest) continue;
     const start = Math.floor(((times[i - 1] ?? 0) - (times[0] ?? 0)) / period) + 1;
-    found.push({ start, count: Math.max(1, Math.ceil(((times[i] ?? 0) - (times[0] ?? 0)) / period) - start) });
+    found.push({
+      start,
+      count: Math.max(1, Math.ceil(((times[i] ?? 0) - (times[0] ?? 0)) / period) - start),
+    });
   }
   return found;
 }

@@ -25,7 +25,9 @@ export function orderRows(stamps: Float64Array, axes: readonly Float64Array[]): 
     else latest = stamp;
   }
   if (late === 0) return { stamps, axes, unsortedRows: 0, leftOut: 0 };
-  const order = Uint32Array.from(stamps, (_, i) => i).sort((a, b) => (stamps[a] ?? 0) - (stamps[b] ?? 0) || a - b);
+  const order = Uint32Array.from(stamps, (_, i) => i).sort(
+    (a, b) => (stamps[a] ?? 0) - (stamps[b] ?? 0) || a - b,
+  );
   if (startsAgain(order, starts.length)) return longestStretch(stamps, axes, starts);
   const sorted = (values: Float64Array): Float64Array => Float64Array.from(order, (i) => values[i] ?? NaN);
   return { stamps: sorted(stamps), axes: axes.map(sorted), unsortedRows: late, leftOut: 0 };
@@ -39,10 +41,19 @@ function startsAgain(order: Uint32Array, blocks: number): boolean {
   return jumps > 6 * blocks;
 }
 
-function longestStretch(stamps: Float64Array, axes: readonly Float64Array[], starts: readonly number[]): OrderedRows {
+function longestStretch(
+  stamps: Float64Array,
+  axes: readonly Float64Array[],
+  starts: readonly number[],
+): OrderedRows {
   const ends = [...starts.slice(1), stamps.length];
   const lengths = starts.map((start, i) => (ends[i] ?? 0) - start);
   const best = lengths.indexOf(Math.max(...lengths));
   const cut = (values: Float64Array): Float64Array => values.slice(starts[best], ends[best]);
-  return { stamps: cut(stamps), axes: axes.map(cut), unsortedRows: 0, leftOut: stamps.length - (lengths[best] ?? 0) };
+  return {
+    stamps: cut(stamps),
+    axes: axes.map(cut),
+    unsortedRows: 0,
+    leftOut: stamps.length - (lengths[best] ?? 0),
+  };
 }

@@ -27,7 +27,8 @@ const SKIPPED = /^\s*(#|\/\/|%)/;
  */
 export function readColumns(table: Table, plan: Plan): RawColumns {
   const read = numberReader(table.style);
-  const stampReader = plan.time?.column.form === 'clock' ? readClock : plan.time?.column.form === 'date' ? dateReader() : read;
+  const stampReader =
+    plan.time?.column.form === 'clock' ? readClock : plan.time?.column.form === 'date' ? dateReader() : read;
   const timeIndex = plan.time?.column.index;
   const { sensor } = plan;
   const indexes = plan.axes.map(({ column }) => column.index);

@@ -74,7 +74,9 @@ function refuseForeign(text: string): void {
   throw new RecordingError('readDelimited', {
     code: 'not-text',
     found: `this is not plain text but ${known ?? 'a binary file'}.`,
-    remedy: known?.startsWith('a zip') ? 'Unpack it, or save the sheet as CSV.' : 'Export the recording as CSV; read sound with readWav.',
+    remedy: known?.startsWith('a zip')
+      ? 'Unpack it, or save the sheet as CSV.'
+      : 'Export the recording as CSV; read sound with readWav.',
   });
 }
 

@@ -43,7 +43,8 @@ export function numberStyle(cells: readonly string[], commaSeparates: boolean): 
   const votes = { commaDecimal: 0, commaGroup: 0, dotGroup: 0, dotDecimal: 0, apostrophe: 0 };
   for (const cell of cells) vote(cell.trim(), votes);
   if (votes.commaGroup > votes.commaDecimal) return { decimal: '.', thousands: ',' };
-  if (votes.commaDecimal > 0) return { decimal: ',', thousands: votes.dotGroup > votes.dotDecimal ? '.' : '' };
+  if (votes.commaDecimal > 0)
+    return { decimal: ',', thousands: votes.dotGroup > votes.dotDecimal ? '.' : '' };
   const openComma = cells.some((cell) => /^\s*[+-]?\d{1,3},\d{3}\s*$/.test(cell));
   if (openComma && votes.dotDecimal === 0 && !commaSeparates) return { decimal: ',', thousands: '' };
   if (openComma) return { decimal: '.', thousands: ',' };
@@ -64,6 +65,7 @@ function vote(cell: string, votes: Votes): void {
   else if (/^[+-]?[1-9]\d{0,2}(\.\d{3})+,\d*$|^[+-]?[1-9]\d{0,2}(\.\d{3}){2,}$/.test(cell)) {
     votes.dotGroup++;
     votes.commaDecimal++;
-  } else if (/^[+-]?(0?,\d+|0\d*,\d+|\d+,(\d{1,2}|\d{4,})|\d{4,},\d+|\d*,\d+e[+-]?\d+)$/i.test(cell)) votes.commaDecimal++;
+  } else if (/^[+-]?(0?,\d+|0\d*,\d+|\d+,(\d{1,2}|\d{4,})|\d{4,},\d+|\d*,\d+e[+-]?\d+)$/i.test(cell))
+    votes.commaDecimal++;
   else if (/^[+-]?(\d+\.\d*|\.\d+)(e[+-]?\d+)?$/i.test(cell)) votes.dotDecimal++;
 }

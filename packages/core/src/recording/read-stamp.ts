@@ -4,7 +4,8 @@ export type StampForm = 'number' | 'clock' | 'date';
 const CLOCK = /^(?:(\d+):)?(\d+):(\d{1,2}(?:[.,]\d*)?)$/;
 const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T\s_]+(.*))?$/;
 const YEAR_LAST = /^(\d{1,2})([-/.])(\d{1,2})[-/.](\d{4})(?:,?[T\s_]+(.*))?$/;
-const TIME_OF_DAY = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d+))?)?\s*([ap]\.?m\.?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$/i;
+const TIME_OF_DAY =
+  /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d+))?)?\s*([ap]\.?m\.?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$/i;
 
 /** The form of one cell; undefined where it is no stamp. A plain number counts as none here. */
 export function stampForm(cell: string): 'clock' | 'date' | undefined {
@@ -55,7 +56,10 @@ function splitDate(cell: string): SplitDate | undefined {
   return dateParts(dayFirst ? [year, two, one] : [year, one, two], rest);
 }
 
-function dateParts([year, month, day]: readonly (string | undefined)[], time: string | undefined): SplitDate | undefined {
+function dateParts(
+  [year, month, day]: readonly (string | undefined)[],
+  time: string | undefined,
+): SplitDate | undefined {
   if (Number(month) < 1 || Number(month) > 12 || Number(day) < 1 || Number(day) > 31) return undefined;
   const midnight = Date.UTC(Number(year), Number(month) - 1, Number(day)) / 1000;
   if (time === undefined || time === '') return { midnight, seconds: 0 };

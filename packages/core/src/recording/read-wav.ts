@@ -1,6 +1,7 @@
 import { refusal } from '../internal/refuse.js';
 import { findClipping } from './find-clipping.js';
 import { findStuck } from './find-stuck.js';
+import { scanSamples } from './scan-samples.js';
 import { type Channel, type ReadWavOptions, type Recording, type Sampling } from './types.js';
 import { decodeSamples } from './wav-samples.js';
 import { readWavHeader, type WavHeader } from './wav-header.js';
@@ -32,8 +33,17 @@ export function readWav(bytes: Uint8Array | ArrayBuffer, options: ReadWavOptions
   const view = viewOf(bytes);
   const header = readWavHeader(view);
   const { channels: samples, bad } = decodeSamples(view, header);
-  const channels = samples.map((values, i): Channel => ({ name: channelName(header.channels, i), unit: 'full scale', samples: values }));
-  return { name: options.name ?? 'recording', sampleRate: header.sampleRate, channels, sampling: describe(header, channels, bad) };
+  const channels = samples.map((values, i): Channel => ({
+    name: channelName(header.channels, i),
+    unit: 'full scale',
+    samples: values,
+  }));
+  return {
+    name: options.name ?? 'recording',
+    sampleRate: header.sampleRate,
+    channels,
+    sampling: describe(header, channels, bad),
+  };
 }
 
 function viewOf(bytes: Uint8Array | ArrayBuffer): DataView {
@@ -50,8 +60,9 @@ function channelName(channels: number, i: number): string {
 function describe(header: WavHeader, channels: readonly Channel[], bad: number): Sampling {
   const { sampleRate, frames, encoding, sampleBytes } = header;
   const step = encoding === 'integer' ? 2 ** (1 - 8 * sampleBytes) : 0;
-  const clipping = findClipping(channels, [1, 1 - step]);
-  const { stuck } = findStuck(channels, Math.round(0.1 * sampleRate));
+  const scans = channels.map(({ samples }) => scanSamples(samples));
+  const clipping = findClipping(channels, { scans, limits: [1] });
+  const stuck = findStuck(channels, { scans, shortest: Math.max(20, Math.round(0.1 * sampleRate)) });
   return {
     kind: 'sound',
     duration: frames / sampleRate,
@@ -72,12 +83,22 @@ function describe(header: WavHeader, channels: readonly Channel[], bad: number):
   };
 }
 
-function notesOn({ clipping, stuck = [], bad }: Pick<Sampling, 'clipping' | 'stuck'> & { bad: number }): string[] {
+function notesOn({
+  clipping,
+  stuck = [],
+  bad,
+}: Pick<Sampling, 'clipping' | 'stuck'> & { bad: number }): string[] {
   const clipped = [...new Set(clipping.map(({ channel }) => channel))];
   const still = [...new Set(stuck.map(({ channel }) => channel))];
   return [
-    ...(clipped.length > 0 ? [`Overdriven on ${clipped.join(', ')}: peaks are cut off, and high orders appear that are not there.`] : []),
-    ...(still.length > 0 ? [`Dead silence for a while on ${still.join(', ')}: a gate or noise suppression was at work, or the sound broke off.`] : []),
+    ...(clipped.length > 0
+      ? [`Overdriven on ${clipped.join(', ')}: peaks are cut off, and high orders appear that are not there.`]
+      : []),
+    ...(still.length > 0
+      ? [
+          `Dead silence for a while on ${still.join(', ')}: a gate or noise suppression was at work, or the sound broke off.`,
+        ]
+      : []),
     ...(bad > 0 ? [`${bad} samples were no number and were set to 0.`] : []),
   ];
 }

@@ -11,7 +11,9 @@ interface Refused {
 
 /** The refusal of a table that holds nothing to read, by what it seems to be instead. */
 export function refuseColumns({ table, columns, wanted, hasTime }: Refused): RecordingError {
-  const named = columns.map(({ text, index }) => (text === '' ? `column ${index + 1}` : `"${text}"`)).slice(0, 8);
+  const named = columns
+    .map(({ text, index }) => (text === '' ? `column ${index + 1}` : `"${text}"`))
+    .slice(0, 8);
   const place = table.headerLine > 0 ? { line: table.headerLine } : {};
   const found = `the columns are ${named.join(', ')}`;
   const has = (quantity: string): boolean => columns.some(({ header }) => header.quantity === quantity);

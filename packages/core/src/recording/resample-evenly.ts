@@ -61,7 +61,10 @@ function interpolate(samples: Float64Array, place: number): number {
   return sum / weights;
 }
 
-const WINDOW = Float64Array.from({ length: 2049 }, (_, i) => besselI0(BETA * Math.sqrt(Math.max(0, 1 - (i / 2048) ** 2))) / besselI0(BETA));
+const WINDOW = Float64Array.from(
+  { length: 2049 },
+  (_, i) => besselI0(BETA * Math.sqrt(Math.max(0, 1 - (i / 2048) ** 2))) / besselI0(BETA),
+);
 
 function kaiser(x: number): number {
   const place = Math.min(Math.abs(x), 1) * 2048;

@@ -19,7 +19,8 @@ export function roundingStep(values: ArrayLike<number>): number {
     for (const mantissa of [5, 2, 1]) {
       const step = mantissa * 10 ** exponent;
       if (tolerance > 1e-4 * step) return 0;
-      if (seen.every((value) => Math.abs(value - step * Math.round(value / step)) <= 1e-4 * step + tolerance)) return step;
+      if (seen.every((value) => Math.abs(value - step * Math.round(value / step)) <= 1e-4 * step + tolerance))
+        return step;
     }
   }
   return 0;

@@ -30,7 +30,13 @@ export function scaleAxes(axes: readonly Float64Array[], plan: Plan, given: Grav
   const { unit, note } = plan.unit ? { unit: plan.unit, note: undefined } : guessUnit(steady, axes);
   if (unit.quantity !== 'acceleration') throw wrongUnit(unit);
   const gravity = given ?? gravityIn(steady * unit.factor, plan, axes.length);
-  return { factor: unit.factor, unit: 'm/s²', fileUnit: unit.name, gravity, notes: note === undefined ? [] : [note] };
+  return {
+    factor: unit.factor,
+    unit: 'm/s²',
+    fileUnit: unit.name,
+    gravity,
+    notes: note === undefined ? [] : [note],
+  };
 }
 
 function mean(values: Float64Array): number {
@@ -55,12 +61,20 @@ function guessUnit(steady: number, axes: readonly Float64Array[]): Guess {
   if (near(steady, STANDARD_GRAVITY, 0.12)) {
     return { unit: acceleration('m/s²', 1), note: `${size}, which is gravity in m/s²: read as m/s².` };
   }
-  if (near(steady, 1, 0.12)) return { unit: acceleration('g', STANDARD_GRAVITY), note: `${size}, which is gravity in g: read as g.` };
+  if (near(steady, 1, 0.12))
+    return { unit: acceleration('g', STANDARD_GRAVITY), note: `${size}, which is gravity in g: read as g.` };
   const counts = COUNTS.find((count) => near(steady, count, 0.04));
   if (counts !== undefined && wholeNumbers(axes)) {
-    return { unit: acceleration(`1/${counts} g`, STANDARD_GRAVITY / counts), note: `${size} and all figures are whole: read as sensor counts, ${counts} to 1 g.` };
+    return {
+      unit: acceleration(`1/${counts} g`, STANDARD_GRAVITY / counts),
+      note: `${size} and all figures are whole: read as sensor counts, ${counts} to 1 g.`,
+    };
   }
-  if (near(steady, 1000, 0.12)) return { unit: acceleration('mg', STANDARD_GRAVITY / 1000), note: `${size}, which is gravity in mg: read as mg.` };
+  if (near(steady, 1000, 0.12))
+    return {
+      unit: acceleration('mg', STANDARD_GRAVITY / 1000),
+      note: `${size}, which is gravity in mg: read as mg.`,
+    };
   return {
     unit: acceleration('m/s²', 1),
     note: `${size}, which is gravity in no usual unit: read as m/s² without certainty. Give options.columns.unit if it is another.`,
@@ -72,7 +86,9 @@ function near(value: number, target: number, share: number): boolean {
 }
 
 function wholeNumbers(axes: readonly Float64Array[]): boolean {
-  return axes.every((axis) => axis.subarray(0, 500).every((value) => Number.isNaN(value) || Number.isInteger(value)));
+  return axes.every((axis) =>
+    axis.subarray(0, 500).every((value) => Number.isNaN(value) || Number.isInteger(value)),
+  );
 }
 
 function gravityIn(steady: number, plan: Plan, axes: number): Gravity {
@@ -84,7 +100,13 @@ function gravityIn(steady: number, plan: Plan, axes: number): Gravity {
 function rotationScale(unit: Unit | undefined): Scale {
   if (unit && unit.quantity !== 'rotation') throw wrongUnit(unit);
   const notes = unit ? [] : ['No unit is given for the turning rate: read as rad/s.'];
-  return { factor: unit?.factor ?? 1, unit: 'rad/s', fileUnit: unit?.name ?? 'rad/s', gravity: 'unknown', notes };
+  return {
+    factor: unit?.factor ?? 1,
+    unit: 'rad/s',
+    fileUnit: unit?.name ?? 'rad/s',
+    gravity: 'unknown',
+    notes,
+  };
 }
 
 function soundScale(axes: readonly Float64Array[]): Scale {
@@ -92,7 +114,13 @@ function soundScale(axes: readonly Float64Array[]): Scale {
   for (const axis of axes) for (const value of axis) if (Math.abs(value) > peak) peak = Math.abs(value);
   const whole = peak > 1 && peak <= 32768 && wholeNumbers(axes);
   const notes = whole ? ['Sound is in whole numbers: read as 16-bit samples.'] : [];
-  return { factor: whole ? 1 / 32768 : 1, unit: 'full scale', fileUnit: whole ? '16 bit' : 'full scale', gravity: 'unknown', notes };
+  return {
+    factor: whole ? 1 / 32768 : 1,
+    unit: 'full scale',
+    fileUnit: whole ? '16 bit' : 'full scale',
+    gravity: 'unknown',
+    notes,
+  };
 }
 
 function wrongUnit(unit: Unit): RecordingError {

@@ -32,7 +32,8 @@ const USUAL = { least: 4, most: 12_000 };
  */
 export function scaleStamps(raw: Float64Array, plan: Plan, asked: TimeUnit | undefined): ScaledStamps {
   const form = plan.time?.column.form ?? 'number';
-  if (form !== 'number') return { ...inSeconds(form === 'clock' ? pastMidnight(raw) : raw, 1), unit: form, notes: [] };
+  if (form !== 'number')
+    return { ...inSeconds(form === 'clock' ? pastMidnight(raw) : raw, 1), unit: form, notes: [] };
   const stated = asked === undefined ? plan.time?.column.header.unit : parseUnit(asked);
   const epoch = EPOCHS.find(({ least, most }) => (raw[0] ?? 0) >= least && (raw[0] ?? 0) <= most);
   if (stated?.quantity === 'time' && !contradicts(stated.factor, epoch?.factor)) {
@@ -71,13 +72,22 @@ function guessUnit(raw: Float64Array): ScaledStamps {
   const step = middle > 0 ? middle : span / Math.max(raw.length - 1, 1);
   if (!(step > 0)) throw standing();
   if (step === 1 && steps.every((value) => value === 1)) throw counting();
-  for (const [unit, factor] of [['s', 1], ['ms', 1e-3], ['µs', 1e-6], ['ns', 1e-9]] as const) {
+  for (const [unit, factor] of [
+    ['s', 1],
+    ['ms', 1e-3],
+    ['µs', 1e-6],
+    ['ns', 1e-9],
+  ] as const) {
     const rate = 1 / (step * factor);
     if (rate < USUAL.least || rate > USUAL.most) continue;
-    const notes = unit === 's' ? [] : [`The time has no unit; in ${unit} its steps give a usual rate, so it was read as ${unit}.`];
+    const notes =
+      unit === 's'
+        ? []
+        : [`The time has no unit; in ${unit} its steps give a usual rate, so it was read as ${unit}.`];
     return { ...inSeconds(raw, factor), unit, notes };
   }
-  const note = 'The time has no unit and gives no usual rate in any: read as seconds. Give options.timeUnit if it is another.';
+  const note =
+    'The time has no unit and gives no usual rate in any: read as seconds. Give options.timeUnit if it is another.';
   return { ...inSeconds(raw, 1), unit: 's', notes: [note] };
 }
 
@@ -92,7 +102,8 @@ function standing(): RecordingError {
 function counting(): RecordingError {
   return new RecordingError('readDelimited', {
     code: 'needs-time-unit',
-    found: 'the time column has no unit and counts by ones, so it may hold seconds, milliseconds or mere row numbers.',
+    found:
+      'the time column has no unit and counts by ones, so it may hold seconds, milliseconds or mere row numbers.',
     remedy: 'Give options.timeUnit, or options.sampleRate in Hz.',
   });
 }

@@ -27,7 +27,8 @@ const SEPARATORS = [';', '\t', '|', ',', ' '] as const;
 const COMMENT = /^\s*(#|\/\/|%|;(?=[^\d]*$)|\*)/;
 
 /** Words that loggers write where there is no figure. */
-const MISSING = /^(nan|null|none|n\/?a|inf|-inf|infinity|error|err|fehler|missing|undefined|-+|#.*[!?]|\?)?$/i;
+const MISSING =
+  /^(nan|null|none|n\/?a|inf|-inf|infinity|error|err|fehler|missing|undefined|-+|#.*[!?]|\?)?$/i;
 
 /**
  * Finds separator, decimal mark, head and first row of figures.
@@ -76,17 +77,25 @@ interface Split {
 function bestSplit(lines: readonly string[], start: number, told: string | undefined): Split | undefined {
   const candidates = told === undefined ? SEPARATORS : [told];
   const splits = candidates.flatMap((separator) => splitBy(lines, { start, separator }) ?? []);
-  return splits.reduce<Split | undefined>((best, split) => (best && best.score >= split.score ? best : split), undefined);
+  return splits.reduce<Split | undefined>(
+    (best, split) => (best && best.score >= split.score ? best : split),
+    undefined,
+  );
 }
 
-function splitBy(lines: readonly string[], { start, separator }: { start: number; separator: string }): Split | undefined {
+function splitBy(
+  lines: readonly string[],
+  { start, separator }: { start: number; separator: string },
+): Split | undefined {
   const cells = lines.map((line, i) => (i < start || isSkipped(line) ? [] : splitLine(line, separator)));
   const style = numberStyle(cells.flat(), separator === ',');
   const isFigure = figureTest(style);
   const isRow = (row: readonly string[]): boolean => looksLikeRow(row, isFigure);
   const width = commonWidth(cells.filter(isRow));
   if (width === 0) return undefined;
-  const first = cells.findIndex((row) => isRow(row) && trimmedWidth(row) <= width && row.length >= Math.min(width, 2));
+  const first = cells.findIndex(
+    (row) => isRow(row) && trimmedWidth(row) <= width && row.length >= Math.min(width, 2),
+  );
   const rows = cells.slice(first).filter((row) => row.length > 0);
   const good = rows.filter((row) => row.length === width).flat();
   const figures = good.filter(isFigure).length;
@@ -111,7 +120,10 @@ function looksLikeRow(row: readonly string[], isFigure: (cell: string) => boolea
 function commonWidth(rows: readonly (readonly string[])[]): number {
   const counts = new Map<number, number>();
   for (const row of rows) counts.set(row.length, (counts.get(row.length) ?? 0) + 1);
-  return [...counts].reduce<[number, number]>((best, entry) => (entry[1] > best[1] ? entry : best), [0, 0])[0];
+  return [...counts].reduce<[number, number]>(
+    (best, entry) => (entry[1] > best[1] ? entry : best),
+    [0, 0],
+  )[0];
 }
 
 function trimmedWidth(row: readonly string[]): number {
@@ -137,7 +149,8 @@ interface HeadSource {
 }
 
 function readHead({ lines, start, separator, width }: HeadSource): Head {
-  const fits = (cells: readonly string[]): boolean => cells.length > 1 || width === 1 ? Math.abs(cells.length - width) <= 1 : false;
+  const fits = (cells: readonly string[]): boolean =>
+    cells.length > 1 || width === 1 ? Math.abs(cells.length - width) <= 1 : false;
   const entries = lines.map((line, i) => ({ line, number: i + 1, comment: COMMENT.test(line) })).slice(start);
   const split = entries.map((entry) => ({
     ...entry,
@@ -146,19 +159,26 @@ function readHead({ lines, start, separator, width }: HeadSource): Head {
   const table = split.filter(({ cells, line }) => line.trim() !== '' && fits(cells));
   const unitsEntry = table.findLast(({ cells }) => isUnitsRow(cells));
   const named = table.filter((entry) => entry !== unitsEntry);
-  const header = named.findLast(({ comment }) => !comment) ?? named.findLast(({ cells }) => cells.length === width);
+  const header =
+    named.findLast(({ comment }) => !comment) ?? named.findLast(({ cells }) => cells.length === width);
   return {
     headers: Array.from({ length: width }, (_, i) => header?.cells[i] ?? ''),
     headerLine: header?.number ?? 0,
     units: Array.from({ length: width }, (_, i) => unitsEntry?.cells[i] ?? ''),
-    stated: statedFacts(split.filter((entry) => entry !== header && entry !== unitsEntry).map(({ line }) => line)),
+    stated: statedFacts(
+      split.filter((entry) => entry !== header && entry !== unitsEntry).map(({ line }) => line),
+    ),
   };
 }
 
 function isUnitsRow(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell !== '');
   // A row of one-letter axis names is no row of units, though some letters are both.
-  return filled.length > 1 && filled.every((cell) => parseUnit(cell) !== undefined) && !/^t$/i.test(filled[0] ?? '');
+  return (
+    filled.length > 1 &&
+    filled.every((cell) => parseUnit(cell) !== undefined) &&
+    !/^t$/i.test(filled[0] ?? '')
+  );
 }
 
 /** Rate and unit in lines such as `# rate: 200` or `Unit;g`. */
@@ -167,10 +187,14 @@ function statedFacts(lines: readonly string[]): Layout['stated'] {
   let unit: string | undefined;
   for (const line of lines) {
     const rateMatch =
-      /(?:rate|frequen\w*|frequenz|abtastrate|fréquence|frecuencia|frequenza|bemonstering\w*|\bfs|\bodr)\b[^\d]*(\d+(?:[.,]\d+)?)\s*(k?)(?:hz)?/i.exec(line);
-    if (rateMatch?.[1] !== undefined) rate = Number(rateMatch[1].replace(',', '.')) * (rateMatch[2] ? 1000 : 1);
+      /(?:rate|frequen\w*|frequenz|abtastrate|fréquence|frecuencia|frequenza|bemonstering\w*|\bfs|\bodr)\b[^\d]*(\d+(?:[.,]\d+)?)\s*(k?)(?:hz)?/i.exec(
+        line,
+      );
+    if (rateMatch?.[1] !== undefined)
+      rate = Number(rateMatch[1].replace(',', '.')) * (rateMatch[2] ? 1000 : 1);
     const unitMatch = /(?:units?|einheit(?:en)?|unité|unidad|unità|eenheid)\W+([^\s,;|]+)/i.exec(line);
-    if (unitMatch?.[1] !== undefined && parseUnit(unitMatch[1])?.quantity === 'acceleration') unit = unitMatch[1];
+    if (unitMatch?.[1] !== undefined && parseUnit(unitMatch[1])?.quantity === 'acceleration')
+      unit = unitMatch[1];
   }
   return { ...(rate !== undefined && rate > 0 ? { rate } : {}), ...(unit === undefined ? {} : { unit }) };
 }

@@ -21,7 +21,8 @@ export function splineEvenly(samples: Float64Array, { times, period }: Uneven): 
     const span = (times[k + 1] ?? 0) - (times[k] ?? 0);
     const b = (time - (times[k] ?? 0)) / span;
     const a = 1 - b;
-    const bend = ((a ** 3 - a) * (curvature[k] ?? 0) + (b ** 3 - b) * (curvature[k + 1] ?? 0)) * (span ** 2 / 6);
+    const bend =
+      ((a ** 3 - a) * (curvature[k] ?? 0) + (b ** 3 - b) * (curvature[k + 1] ?? 0)) * (span ** 2 / 6);
     result[j] = a * (samples[k] ?? 0) + b * (samples[k + 1] ?? 0) + bend;
   }
   return result;
@@ -35,7 +36,9 @@ function secondDerivatives(samples: Float64Array, times: Float64Array): Float64A
   for (let i = 1; i < n - 1; i++) {
     const left = (times[i] ?? 0) - (times[i - 1] ?? 0);
     const right = (times[i + 1] ?? 0) - (times[i] ?? 0);
-    const slopes = ((samples[i + 1] ?? 0) - (samples[i] ?? 0)) / right - ((samples[i] ?? 0) - (samples[i - 1] ?? 0)) / left;
+    const slopes =
+      ((samples[i + 1] ?? 0) - (samples[i] ?? 0)) / right -
+      ((samples[i] ?? 0) - (samples[i - 1] ?? 0)) / left;
     const pivot = 2 * (left + right) - left * (upper[i - 1] ?? 0);
     upper[i] = right / pivot;
     result[i] = (6 * slopes - left * (result[i - 1] ?? 0)) / pivot;

@@ -64,7 +64,12 @@ function meanLength(text: string, body: number): number {
   return Math.max(sample.length / Math.max(lines, 1), 2);
 }
 
-function walk(text: string, body: number, { separator, headLines }: Layout, visit: Parameters<Table['forEachBlock']>[0]): void {
+function walk(
+  text: string,
+  body: number,
+  { separator, headLines }: Layout,
+  visit: Parameters<Table['forEachBlock']>[0],
+): void {
   // A quoted cell may hold a line break, which a block must not cut.
   const quoted = text.indexOf('"', body) !== -1;
   let position = body;

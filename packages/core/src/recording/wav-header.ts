@@ -78,18 +78,31 @@ export function readWavHeader(view: DataView): WavHeader {
   checkContainer(view);
   const { format: place, data, after, wide } = findChunks(view);
   const format = place ? readFormat(view, place) : undefined;
-  if (!format) throw fault('bad-header', 'the file has no format chunk before its end.', 'Record or export it again.');
+  if (!format)
+    throw fault('bad-header', 'the file has no format chunk before its end.', 'Record or export it again.');
   if (!data) throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
   const encoding = encodingOf(format, place?.start ?? 0);
   const sampleBytes = Math.ceil(format.bits / 8);
   const frameBytes = sampleBytes * format.channels;
   const notes: string[] = [];
-  if (format.blockBytes !== frameBytes) notes.push(`The header states ${format.blockBytes} bytes a frame; ${frameBytes} were read, as channels and bits demand.`);
+  if (format.blockBytes !== frameBytes)
+    notes.push(
+      `The header states ${format.blockBytes} bytes a frame; ${frameBytes} were read, as channels and bits demand.`,
+    );
   const bytes = dataBytes(view, { data, after, wide }, notes);
   const frames = Math.floor(bytes / frameBytes);
-  if (frames === 0) throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
+  if (frames === 0)
+    throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
   if (bytes % frameBytes > 0) notes.push('The last frame is cut off and was left out.');
-  return { encoding, channels: format.channels, sampleRate: format.sampleRate, sampleBytes, dataStart: data.start, frames, notes };
+  return {
+    encoding,
+    channels: format.channels,
+    sampleRate: format.sampleRate,
+    sampleBytes,
+    dataStart: data.start,
+    frames,
+    notes,
+  };
 }
 
 function fault(code: RecordingError['code'], found: string, remedy: string, offset?: number): RecordingError {
@@ -98,7 +111,8 @@ function fault(code: RecordingError['code'], found: string, remedy: string, offs
 
 function name(view: DataView, start: number, length = 4): string {
   let text = '';
-  for (let i = start; i < Math.min(start + length, view.byteLength); i++) text += String.fromCharCode(view.getUint8(i));
+  for (let i = start; i < Math.min(start + length, view.byteLength); i++)
+    text += String.fromCharCode(view.getUint8(i));
   return text;
 }
 
@@ -112,16 +126,41 @@ function checkContainer(view: DataView): void {
   if (isContainer(view, 0)) return;
   const foreign = FOREIGN.find(([start, mark]) => name(view, start, mark.length) === mark)?.[2];
   if (foreign !== undefined) {
-    throw fault('compressed', `this is a ${foreign} file, not a WAV file.`, 'Convert it to WAV (PCM) with a sound editor, or let the recorder save WAV.');
+    throw fault(
+      'compressed',
+      `this is no WAV file but ${foreign}.`,
+      'Convert it to WAV (PCM) with a sound editor, or let the recorder save WAV.',
+    );
   }
-  if (name(view, 0) === 'RIFX') throw fault('unsupported', 'this is a WAV file with its bytes reversed (RIFX).', 'Save it again as plain WAV.');
-  if (name(view, 0) === 'RIFF') throw fault('not-wav', `this is a RIFF file of kind "${printable(name(view, 8))}", not a WAV file.`, 'Export the sound as WAV (PCM).', 8);
+  if (name(view, 0) === 'RIFX')
+    throw fault(
+      'unsupported',
+      'this is a WAV file with its bytes reversed (RIFX).',
+      'Save it again as plain WAV.',
+    );
+  if (name(view, 0) === 'RIFF')
+    throw fault(
+      'not-wav',
+      `this is a RIFF file of kind "${printable(name(view, 8))}", not a WAV file.`,
+      'Export the sound as WAV (PCM).',
+      8,
+    );
   for (let i = 1; i < Math.min(JUNK_SEARCHED, view.byteLength - 12); i++) {
     if (view.getUint8(i) === 0x52 && isContainer(view, i)) {
-      throw fault('not-wav', `a WAV file begins here, after ${i} bytes that belong to something else.`, 'Cut these bytes off, or export the recording again.', i);
+      throw fault(
+        'not-wav',
+        `a WAV file begins here, after ${i} bytes that belong to something else.`,
+        'Cut these bytes off, or export the recording again.',
+        i,
+      );
     }
   }
-  throw fault('not-wav', 'the file does not begin as a WAV file does.', 'Read text with readDelimited; convert other sound to WAV (PCM).', 0);
+  throw fault(
+    'not-wav',
+    'the file does not begin as a WAV file does.',
+    'Read text with readDelimited; convert other sound to WAV (PCM).',
+    0,
+  );
 }
 
 function printable(text: string): string {
@@ -153,7 +192,12 @@ function findChunks(view: DataView): Found {
     if (data && format) break;
     position = nextChunk(view, start + size);
   }
-  return { format, data, after: data ? data.start + data.size : view.byteLength, wide: wideData !== undefined };
+  return {
+    format,
+    data,
+    after: data ? data.start + data.size : view.byteLength,
+    wide: wideData !== undefined,
+  };
 }
 
 /** Chunks begin at even places; some writers forget the padding. */
@@ -188,17 +232,39 @@ function subFormat(view: DataView, start: number): number {
 function encodingOf({ tag, bits, channels, sampleRate }: Format, offset: number): WavHeader['encoding'] {
   if (tag !== PCM && tag !== FLOAT) {
     const known = TAGS.get(tag) ?? `format 0x${tag.toString(16).padStart(4, '0')}`;
-    throw fault('compressed', `the sound is stored as ${known}, not as plain samples.`, 'Save it as WAV (PCM), 16 or 24 bit, with a sound editor.', offset);
+    throw fault(
+      'compressed',
+      `the sound is stored as ${known}, not as plain samples.`,
+      'Save it as WAV (PCM), 16 or 24 bit, with a sound editor.',
+      offset,
+    );
   }
-  if (channels === 0) throw fault('bad-header', 'the header states no channels.', 'Record or export it again.', offset + 2);
-  if (sampleRate === 0) throw fault('bad-header', 'the header states a sampling rate of 0 Hz.', 'Record or export it again.', offset + 4);
+  if (channels === 0)
+    throw fault('bad-header', 'the header states no channels.', 'Record or export it again.', offset + 2);
+  if (sampleRate === 0)
+    throw fault(
+      'bad-header',
+      'the header states a sampling rate of 0 Hz.',
+      'Record or export it again.',
+      offset + 4,
+    );
   const allowed = tag === FLOAT ? bits === 32 || bits === 64 : bits >= 1 && bits <= 32;
-  if (!allowed) throw fault('unsupported', `the header states ${tag === FLOAT ? 'floats' : 'samples'} of ${bits} bits.`, 'Save it as WAV (PCM), 16 or 24 bit.', offset + 14);
+  if (!allowed)
+    throw fault(
+      'unsupported',
+      `the header states ${tag === FLOAT ? 'floats' : 'samples'} of ${bits} bits.`,
+      'Save it as WAV (PCM), 16 or 24 bit.',
+      offset + 14,
+    );
   return tag === FLOAT ? 'float' : 'integer';
 }
 
 /** The bytes of sound that are there, whatever the header states. */
-function dataBytes(view: DataView, { data, after, wide }: { data: Chunk; after: number; wide: boolean }, notes: string[]): number {
+function dataBytes(
+  view: DataView,
+  { data, after, wide }: { data: Chunk; after: number; wide: boolean },
+  notes: string[],
+): number {
   const there = view.byteLength - data.start;
   if (data.size > there) {
     const open = data.size >= UNKNOWN_SIZE - 64 && !wide;
@@ -210,7 +276,9 @@ function dataBytes(view: DataView, { data, after, wide }: { data: Chunk; after: 
     return there;
   }
   if (data.size === 0 && there > 0 && !chunksFollow(view, data.start)) {
-    notes.push('The header states no sound at all, as a recorder does that was stopped hard: everything to the end was read.');
+    notes.push(
+      'The header states no sound at all, as a recorder does that was stopped hard: everything to the end was read.',
+    );
     return there;
   }
   const rest = view.byteLength - after;

@@ -39,7 +39,8 @@ function decodeChannel(samples: Float64Array, { view, header, channel }: Source)
   const stride = sampleBytes * channels;
   let p = dataStart + channel * sampleBytes;
   if (encoding === 'float') {
-    if (sampleBytes === 4) for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat32(p, true);
+    if (sampleBytes === 4)
+      for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat32(p, true);
     else for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat64(p, true);
   } else if (sampleBytes === 1) {
     // Eight bits alone are without sign, silence at 128.

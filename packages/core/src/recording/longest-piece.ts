@@ -1,0 +1,44 @@
+/** A stretch of rows: from the first, up to but without the last. */
+export interface Piece {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Missing samples that are filled in any case, however few rows there are. */
+const ALWAYS_FILLED = 20_000;
+
+/**
+ * The longest stretch of rows whose pauses may be filled: together they must not hold more than twice as many samples
+ * as there are rows, or a single wrong stamp would ask for any amount of memory.
+ *
+ * @param stamps - s, ascending
+ */
+export function longestPiece(stamps: Float64Array): Piece {
+  const n = stamps.length;
+  const pauses = stamps.subarray(1).map((stamp, i) => stamp - (stamps[i] ?? 0));
+  const sorted = pauses.slice().sort();
+  const usual = sorted.subarray(0, sorted.length - Math.min(8, Math.floor(n / 10)));
+  const typical = usual.reduce((sum, pause) => sum + pause, 0) / Math.max(usual.length, 1);
+  const allowed = Math.max(2 * n, ALWAYS_FILLED) * typical;
+  let total = 0;
+  let longest = Infinity;
+  for (const pause of sorted) {
+    if (pause > 2 * typical) total += pause;
+    if (total > allowed) {
+      longest = pause;
+      break;
+    }
+  }
+  return longestBetween(pauses, longest);
+}
+
+function longestBetween(pauses: Float64Array, limit: number): Piece {
+  let best: Piece = { from: 0, to: 0 };
+  let from = 0;
+  for (let i = 0; i <= pauses.length; i++) {
+    if (i < pauses.length && (pauses[i] ?? 0) < limit) continue;
+    if (i + 1 - from > best.to - best.from) best = { from, to: i + 1 };
+    from = i + 1;
+  }
+  return best;
+}
