@@ -43,9 +43,6 @@ export class OrderTable extends LitElement {
       .bar {
         fill: var(--accent);
       }
-      .weak .bar {
-        fill: var(--line-thin);
-      }
       .whisker {
         stroke: var(--ink);
         stroke-width: 1.5;
@@ -60,7 +57,7 @@ export class OrderTable extends LitElement {
   @property({ attribute: false }) rows: readonly OrderRow[] = [];
 
   protected override render() {
-    const bars = orderBars(this.rows);
+    const bars = orderBars(this.rows.map((row) => (row.seen ? row : { amplitude: 0, amplitudeError: 0 })));
     return html`<div class="scroll" tabindex="0" role="group" aria-label="Orders of shaft speed">
       <table>
         <thead>
@@ -85,7 +82,7 @@ export class OrderTable extends LitElement {
         ${figureText(row.frequency)} Hz
         ${row.folded ? html`<span class="aside">appears at ${figureText(row.apparentFrequency)} Hz</span>` : nothing}
       </td>
-      <td>${amplitudeText(row)}${bar ? renderBar(bar) : nothing}</td>
+      <td>${amplitudeText(row)}${bar && row.seen ? renderBar(bar) : nothing}</td>
       <td>${seenText(row)}</td>
     </tr>`;
   }

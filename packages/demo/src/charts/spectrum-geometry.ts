@@ -80,7 +80,7 @@ export interface SpectrumGeometry {
 export const ORDER_ROW = 16;
 const ORDER_ROWS = 3;
 const LETTER = 7.2;
-const MARGIN = { left: 52, right: 12, top: ORDER_ROWS * ORDER_ROW + 8, bottom: 40 };
+const MARGIN = { left: 52, right: 12, top: 8, bottom: 40 };
 
 /**
  * Lays out a spectrum: its line thinned to the pixels, its axes, and the labels of its orders and peaks.
@@ -94,13 +94,12 @@ export function spectrumGeometry(
   frame: SpectrumFrame & { readonly orders: readonly OrderMark[]; readonly peaks: readonly PeakMark[] },
 ): SpectrumGeometry {
   const { width, height, view } = frame;
-  const plot = {
-    left: MARGIN.left,
-    right: Math.max(MARGIN.left + 40, width - MARGIN.right),
-    top: MARGIN.top,
-    bottom: Math.max(MARGIN.top + 40, height - MARGIN.bottom),
-  };
-  const x = scaleLinear([view.from, view.to], [plot.left, plot.right]);
+  const sides = { left: MARGIN.left, right: Math.max(MARGIN.left + 40, width - MARGIN.right) };
+  const x = scaleLinear([view.from, view.to], [sides.left, sides.right]);
+  const orders = placeOrders(frame.orders, { x, view, sides });
+  const top =
+    MARGIN.top + ORDER_ROW * orders.reduce((rows, { label }) => Math.max(rows, (label?.row ?? 0) + 1), 1);
+  const plot = { ...sides, top, bottom: Math.max(top + 40, height - MARGIN.bottom) };
   const range = shownLines(lines, view);
   const y = amplitudeScale(lines, range, frame.scale).range([plot.bottom, plot.top]).clamp(true);
   const [lowest = 0] = y.domain();
@@ -111,7 +110,7 @@ export function spectrumGeometry(
     path: linePath(thinLine(range.count, (index) => pointOf(lines, range.first + index, { x, yOf }))),
     frequencyTicks: x.ticks(Math.max(2, Math.floor((plot.right - plot.left) / 80))).map(tickAt(x)),
     amplitudeTicks: amplitudeTicks(y, frame.scale),
-    orders: placeOrders(frame.orders, { x, view, plot }),
+    orders,
     peaks: placePeaks(frame.peaks, { x, yOf, view, plot }),
     xOf: (frequency) => x(frequency),
     yOf,
@@ -179,7 +178,7 @@ function shortFigure(value: number): string {
 
 function placeOrders(
   orders: readonly OrderMark[],
-  to: { readonly x: Pixels; readonly view: SpectrumView; readonly plot: Plot },
+  to: { readonly x: Pixels; readonly view: SpectrumView; readonly sides: Pick<Plot, 'left' | 'right'> },
 ): PlacedOrder[] {
   const inView = orders.filter(({ apparentFrequency: at }) => at >= to.view.from && at <= to.view.to);
   const texts = inView.map((order) => orderLabel(order));
@@ -188,7 +187,7 @@ function placeOrders(
       x: to.x(order.apparentFrequency),
       width: (texts[index] ?? '').length * LETTER + 6,
     })),
-    { left: to.plot.left - 20, right: to.plot.right + 8, rows: ORDER_ROWS },
+    { left: to.sides.left - 20, right: to.sides.right + 8, rows: ORDER_ROWS },
   );
   return inView.map((order, index) => {
     const place = places[index];

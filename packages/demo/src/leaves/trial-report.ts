@@ -5,6 +5,8 @@ import { TrialChangedEvent, TrialRemovedEvent } from '../elements/events.js';
 import type { TextChangedEvent } from '../elements/events.js';
 import '../elements/text-field.js';
 import '../elements/progress-bar.js';
+import type { TrialAnalysis } from '../model/analysis-types.js';
+import { causeWords, confidenceWords } from '../model/finding-words.js';
 import type { Trial, Units } from '../model/project.js';
 import { shared } from '../styles/shared.js';
 import type { AnalysisState } from './trial-analyses.js';
@@ -76,8 +78,11 @@ export class TrialReport extends LitElement {
         ></trial-speed>
       </section>
       ${this.renderProgress()}
+      <p class="unseen" role="status">
+        ${state.kind === 'done' && state.analysis ? summary(state.analysis) : ''}
+      </p>
       <div class=${stale ? 'stale' : ''}>
-        <section aria-live="polite">
+        <section>
           <h4>${state.analysis ? 'What it is' : ''}</h4>
           <trial-answer .analysis=${state.analysis}></trial-answer>
         </section>
@@ -147,6 +152,14 @@ export class TrialReport extends LitElement {
   private change(change: Partial<Trial>): void {
     if (this.trial) this.dispatchEvent(new TrialChangedEvent<Trial>({ ...this.trial, ...change }));
   }
+}
+
+/** What a screen reader says when the answer is there. */
+function summary({ diagnosis }: TrialAnalysis): string {
+  const [first] = diagnosis.findings;
+  return first
+    ? `Read. ${causeWords(first.cause)}: ${confidenceWords(first.confidence)}.`
+    : 'Read. No cause stands out.';
 }
 
 declare global {

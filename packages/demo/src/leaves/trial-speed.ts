@@ -59,7 +59,7 @@ export class TrialSpeed extends LitElement {
           hint="From a tachometer, the speed controller’s log, or a guess."
           @value-changed=${this.onValue}
         ></number-field>
-        <div class="guess">${analysis ? this.renderSuggestions(analysis) : nothing}</div>
+        ${analysis ? this.renderGuesses(analysis) : nothing}
       </div>
     `;
   }
@@ -74,6 +74,17 @@ export class TrialSpeed extends LitElement {
       case 'wanted':
         return `The recording does not tell its shaft speed clearly, so it is read for the wanted ${speed}. Put in the speed you know: every answer below hangs on it.`;
     }
+  }
+
+  /** Once the speed is told, what the recording suggests folds away. */
+  private renderGuesses(analysis: TrialAnalysis) {
+    const suggestions = this.renderSuggestions(analysis);
+    return this.speed === undefined
+      ? html`<div class="guess">${suggestions}</div>`
+      : html`<details class="guess">
+          <summary>What the recording itself suggests</summary>
+          ${suggestions}
+        </details>`;
   }
 
   private renderSuggestions({ suggestions }: TrialAnalysis) {
