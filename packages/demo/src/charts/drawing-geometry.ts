@@ -1,10 +1,5 @@
-import {
-  lineParts,
-  propellerDisc,
-  type DrawableLine,
-  type DrawableShaft,
-  type LinePart,
-} from './line-parts.js';
+import { lineParts, type DrawableLine, type DrawableShaft, type LinePart } from './line-parts.js';
+import { along, direction, extentOf, motorSpan, shaftStarts, span, type Vector } from './line-space.js';
 import { spread } from './spread.js';
 
 /** A place on the drawing, in pixels. */
@@ -86,22 +81,8 @@ export interface DrawingRoom {
   readonly apart: number;
 }
 
-interface Vector {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-}
-
 type View = DrawnView['name'];
 
-/** m, sideways and upward room that the parts of a line take. */
-interface Extent {
-  readonly from: Vector;
-  readonly to: Vector;
-}
-
-/** The motor's own size is not part of a line: its outline is drawn by these multiples of its shaft's diameter. */
-const MOTOR = { length: 8, height: 6 };
 const MARGIN = 14;
 const GAP = 18;
 
@@ -141,62 +122,6 @@ interface Frame {
   readonly keel: number;
 }
 
-function direction({ elevation, plan }: DrawableShaft): Vector {
-  return {
-    x: Math.cos(elevation) * Math.cos(plan),
-    y: Math.cos(elevation) * Math.sin(plan),
-    z: Math.sin(elevation),
-  };
-}
-
-function along(start: Vector, shaft: DrawableShaft, at: number): Vector {
-  const to = direction(shaft);
-  return { x: start.x + at * to.x, y: start.y + at * to.y, z: start.z + at * to.z };
-}
-
-/** Motor end of each shaft; the first stands at the origin. */
-function shaftStarts(line: DrawableLine): Vector[] {
-  const starts: Vector[] = [];
-  let place: Vector = { x: 0, y: 0, z: 0 };
-  for (const shaft of line.shafts) {
-    starts.push(place);
-    place = along(place, shaft, shaft.length);
-  }
-  return starts;
-}
-
-function extentOf(line: DrawableLine, starts: readonly Vector[]): Extent {
-  const balls = line.shafts.flatMap((shaft, index) => {
-    const start = starts[index] ?? { x: 0, y: 0, z: 0 };
-    const radius = Math.max(shaft.outerDiameter, shaft.tubeBore ?? 0) * 1.5;
-    return [0, shaft.length].map((at) => ({ place: along(start, shaft, at), radius }));
-  });
-  const [first] = line.shafts;
-  if (first && line.motor) {
-    const length = -MOTOR.length * first.outerDiameter;
-    balls.push({
-      place: along({ x: 0, y: 0, z: 0 }, first, length),
-      radius: (MOTOR.height * first.outerDiameter) / 2,
-    });
-  }
-  const last = line.shafts.at(-1);
-  const end = starts.at(-1);
-  if (last && end && line.propeller) {
-    const at = last.discs[propellerDisc(line)]?.at ?? last.length;
-    balls.push({ place: along(end, last, at), radius: line.propeller.diameter / 2 });
-  }
-  const bound = (axis: keyof Vector, sign: 1 | -1) =>
-    sign * Math.max(...balls.map((ball) => sign * ball.place[axis] + ball.radius));
-  return {
-    from: { x: bound('x', -1), y: bound('y', -1), z: bound('z', -1) },
-    to: { x: bound('x', 1), y: bound('y', 1), z: bound('z', 1) },
-  };
-}
-
-function span({ from, to }: Extent, axis: keyof Vector): number {
-  return Math.max(1e-3, to[axis] - from[axis]);
-}
-
 // Port is drawn upward in the plan, up is drawn upward in the side view.
 function project(place: Vector, { view, scale, left, keel }: Frame): Spot {
   return { x: left + place.x * scale, y: keel - (view === 'side' ? place.z : place.y) * scale };
@@ -234,12 +159,13 @@ function drawMotor(line: DrawableLine, { frame }: Pose): DrawnMotor | undefined 
   const [shaft] = line.shafts;
   if (!line.motor || !shaft) return undefined;
   const shown = frame.scale * shortening(shaft, frame.view);
+  const { from, to, height } = motorSpan(shaft);
   return {
     part: 'motor',
-    origin: project({ x: 0, y: 0, z: 0 }, frame),
+    origin: project(along({ x: 0, y: 0, z: 0 }, shaft, to), frame),
     turn: turnOf(shaft, frame.view),
-    length: MOTOR.length * shaft.outerDiameter * shown,
-    height: MOTOR.height * shaft.outerDiameter * frame.scale,
+    length: (to - from) * shown,
+    height: height * frame.scale,
   };
 }
 
@@ -255,9 +181,9 @@ function drawShaft(line: DrawableLine, { starts, frame, index }: Indexed): Drawn
   const shown = frame.scale * shortening(shaft, frame.view);
   const across = frame.scale;
   const thickness = Math.max(2, shaft.outerDiameter * across);
-  const hull = Math.max(thickness + 6, (shaft.tubeBore ?? 0) * across + 4);
-  const outside = parts.filter((part) => part.kind === 'support' && part.name !== 'Motor bearing');
-  const ends = outside.map((part) => part.at);
+  const hull = Math.max(thickness + 4, (shaft.tubeBore ?? 0) * across + 3);
+  const bushes = parts.filter((part) => part.kind === 'support');
+  const ends = bushes.map((part) => part.at);
   const tube = shaft.tubeBore !== undefined && ends.length > 1;
   const propeller = parts.find((part) => part.kind === 'propeller');
   return {
@@ -269,11 +195,11 @@ function drawShaft(line: DrawableLine, { starts, frame, index }: Indexed): Drawn
     ...(tube
       ? { tube: { from: Math.min(...ends) * shown, to: Math.max(...ends) * shown, thickness: hull } }
       : {}),
-    bushes: outside.map((part) => ({
+    bushes: bushes.map((part) => ({
       part: part.id,
       at: part.at * shown,
-      length: Math.max(6, (shaft.supports[part.index]?.length ?? 2 * shaft.outerDiameter) * shown),
-      height: hull + 4,
+      length: Math.max(4, (shaft.supports[part.index]?.length ?? 2 * shaft.outerDiameter) * shown),
+      height: hull + 3,
     })),
     discs: parts
       .filter((part) => part.kind === 'disc')
@@ -316,7 +242,7 @@ function placeBalloons(
     const shaft = line.shafts[part.shaft];
     const start = starts[part.shaft];
     if (!shaft || !start) throw new RangeError(`placeBalloons: part ${part.id} must lie on a shaft`);
-    const at = part.kind === 'motor' ? -(MOTOR.length / 2) * shaft.outerDiameter : part.at;
+    const at = part.kind === 'motor' ? motorSpan(shaft).from : part.at;
     return { part, target: project(along(start, shaft, at), frame) };
   });
   const half = room.apart / 2;

@@ -94,6 +94,13 @@ export const drawingStyles = css`
     stroke: var(--accent);
     stroke-width: 2;
   }
+  .tube.chosen {
+    stroke-width: 1.25;
+  }
+  .shaft.chosen {
+    fill: var(--accent);
+    stroke-width: 1;
+  }
   .leader path {
     stroke: var(--line);
     stroke-width: 0.6;
@@ -109,6 +116,16 @@ export const drawingStyles = css`
   }
   .leader.chosen circle {
     fill: var(--accent);
+  }
+  .bow {
+    fill: none;
+    stroke: var(--accent);
+    stroke-width: 2;
+    pointer-events: none;
+  }
+  .bow.mirrored {
+    stroke-width: 1;
+    stroke-dasharray: 4 3;
   }
   .bar path {
     stroke: var(--ink);

@@ -12,10 +12,21 @@ import {
   type DrawnMotor,
   type DrawnShaft,
   type DrawnView,
-  type Placed,
 } from './drawing-geometry.js';
+import { angleLabelSpot, arcPath, bladePath, bowPath, frame, yokePath } from './drawing-shapes.js';
 import type { DrawableLine } from './line-parts.js';
 import { SizeController } from './size-controller.js';
+
+/** px, how far from a joint its angle is drawn. */
+const SWEEP = 46;
+/** px, how far a whirling line is drawn out of its place. */
+const BOW = 26;
+
+/** Sideways movement along one shaft: `at` in m, `displacement` with the largest of the whole line as 1. */
+export interface ShaftBow {
+  readonly at: readonly number[];
+  readonly displacement: readonly number[];
+}
 
 /** The shaft line to scale, side view over plan view; its parts are chosen by their numbered balloons. */
 @customElement('line-drawing')
@@ -25,6 +36,8 @@ export class LineDrawing extends LitElement {
   @property({ attribute: false }) line: DrawableLine | undefined;
   /** The chosen part's id. */
   @property() chosen = '';
+  /** How each shaft moves in a whirl, drawn much larger than it is; empty draws none. */
+  @property({ attribute: false }) bows: readonly ShaftBow[] = [];
   /** What to write at each joint, such as its angle. */
   @property({ attribute: false }) jointLabels: readonly string[] = [];
   /** What the scale bar says for its length in m. */
@@ -47,7 +60,8 @@ export class LineDrawing extends LitElement {
     return html`
       <svg width=${size.width} height=${size.height} aria-hidden="true" @click=${this.onSvgClick}>
         ${this.drawGuides(drawing)} ${drawing.views.map((view) => this.drawView(view))}
-        ${drawing.balloons.map((balloon) => this.drawLeader(balloon))} ${this.drawBar(drawing)}
+        ${this.drawBows(drawing)} ${drawing.balloons.map((balloon) => this.drawLeader(balloon))}
+        ${this.drawAngles(drawing)} ${this.drawBar(drawing)}
       </svg>
       <div class="balloons" role="group" aria-label="Parts of the line">
         ${drawing.balloons.map((balloon) => this.drawBalloon(balloon, { apart, named }))}
@@ -63,7 +77,9 @@ export class LineDrawing extends LitElement {
       ${spot}
       aria-pressed=${this.chosen === balloon.id ? 'true' : 'false'}
       title=${balloon.name}
-      @click=${() => this.choose(balloon.id)}
+      @click=${() => {
+        this.choose(balloon.id);
+      }}
     >
       <span class="number">${balloon.number}</span>
       <span class=${named ? 'name' : 'unseen'}>${balloon.name}</span>
@@ -101,12 +117,23 @@ export class LineDrawing extends LitElement {
       ${view.joints.map((joint, index) => this.drawJoint(joint, view.name === 'side' ? this.jointLabels[index] : ''))}`;
   }
 
+  private drawBows({ views, scale }: Drawing) {
+    const side = views.find(({ name }) => name === 'side');
+    return this.bows.map((bow, index) => {
+      const shaft = side?.shafts[index];
+      if (!shaft) return nothing;
+      return svg`<g transform=${frame(shaft)}>
+        <path class="bow" d=${bowPath(bow, { scale, reach: BOW })} />
+        <path class="bow mirrored" d=${bowPath(bow, { scale, reach: -BOW })} />
+      </g>`;
+    });
+  }
+
   private drawMotor(motor: DrawnMotor): SVGTemplateResult {
     const { length, height } = motor;
     return svg`<g class=${this.classes('motor', 'motor')} data-part="motor" transform=${frame(motor)}>
-      <rect x=${-length} y=${-height / 2} width=${length * 0.92} height=${height} rx="2" />
-      <rect x=${-length * 0.08} y=${-height * 0.2} width=${length * 0.08} height=${height * 0.4} />
-      <path d="M${-length * 0.8},${-height / 2} v${height} M${-length * 0.22},${-height / 2} v${height}" />
+      <rect x=${-length} y=${-height / 2} width=${length} height=${height} rx="2" />
+      <path d="M${-length * 0.86},${-height / 2} v${height} M${-length * 0.14},${-height / 2} v${height}" />
     </g>`;
   }
 
@@ -147,23 +174,25 @@ export class LineDrawing extends LitElement {
   }
 
   private drawJoint(joint: DrawnJoint, label: string | undefined): SVGTemplateResult {
-    const { radius, origin, turn, turnAfter } = joint;
-    const sweep = 46;
-    const away = turnAfter >= turn ? -1 : 1;
+    const { radius, origin, turnAfter } = joint;
     return svg`<g class=${this.classes('joint', joint.part)} data-part=${joint.part}>
       <g transform=${frame(joint)}>
-        ${joint.kind === 'universal' && label ? svg`<line class="axis" x1="0" x2=${sweep + 10} y1="0" y2="0" />` : nothing}
+        ${joint.kind === 'universal' && label ? svg`<line class="axis" x1="0" x2=${SWEEP + 10} y1="0" y2="0" />` : nothing}
         <path d=${yokePath(radius, 1)} />
       </g>
       <g transform="translate(${origin.x},${origin.y}) rotate(${turnAfter})"><path d=${yokePath(radius, -1)} /></g>
       <circle cx=${origin.x} cy=${origin.y} r=${radius * 0.45} />
-      ${label ? svg`<path class="angle" d=${arcPath(joint, sweep)} />` : nothing}
-      ${
-        label
-          ? svg`<text class="angle-label" x=${origin.x + sweep * 0.72} y=${origin.y + away * (radius + 9) + (away > 0 ? 6 : 0)}>${label}</text>`
-          : nothing
-      }
+      ${label ? svg`<path class="angle" d=${arcPath(joint, SWEEP)} />` : nothing}
     </g>`;
+  }
+
+  // On top of everything else, for no line to cross them.
+  private drawAngles({ views }: Drawing) {
+    const joints = views.find(({ name }) => name === 'side')?.joints ?? [];
+    return joints.map((joint, index) => {
+      const { x, y } = angleLabelSpot(joint, SWEEP);
+      return svg`<text class="angle-label" x=${x} y=${y}>${this.jointLabels[index] ?? ''}</text>`;
+    });
   }
 
   private drawBar({ bar }: Drawing): SVGTemplateResult {
@@ -189,28 +218,6 @@ export class LineDrawing extends LitElement {
   private choose(part: string): void {
     this.dispatchEvent(new PartChosenEvent(part));
   }
-}
-
-function frame({ origin, turn }: Placed): string {
-  return `translate(${origin.x},${origin.y}) rotate(${turn})`;
-}
-
-function bladePath(reach: number, hub: number): string {
-  const width = hub * 0.9;
-  return `M${-width / 2},0 C${-width * 1.3},${-reach * 0.5} ${-width},${-reach} 0,${-reach} C${width},${-reach} ${width * 1.1},${-reach * 0.5} ${width / 2},0 Z`;
-}
-
-function yokePath(radius: number, side: 1 | -1): string {
-  const back = -side * radius * 1.7;
-  return `M${back},${-radius * 0.55} L${-side * radius * 0.5},${-radius} L${side * radius * 0.35},${-radius} L${side * radius * 0.35},${-radius * 0.55} L${-side * radius * 0.45},${-radius * 0.5} L${-side * radius * 0.45},${radius * 0.5} L${side * radius * 0.35},${radius * 0.55} L${side * radius * 0.35},${radius} L${-side * radius * 0.5},${radius} L${back},${radius * 0.55} Z`;
-}
-
-function arcPath({ origin, turn, turnAfter }: DrawnJoint, reach: number): string {
-  const at = (degrees: number) => {
-    const angle = (degrees * Math.PI) / 180;
-    return `${origin.x + reach * Math.cos(angle)},${origin.y + reach * Math.sin(angle)}`;
-  };
-  return `M${at(turn)} A${reach},${reach} 0 0 ${turnAfter > turn ? 1 : 0} ${at(turnAfter)}`;
 }
 
 declare global {

@@ -58,7 +58,7 @@ function partsOfShaft(line: DrawableLine, { shaft, index }: Place): LinePart[] {
   const own: LinePart = {
     id: `shaft-${index}`,
     kind: 'shaft',
-    name: shaft.name || `Shaft ${index + 1}`,
+    name: upperFirst(shaft.name) || `Shaft ${index + 1}`,
     shaft: index,
     index,
     at: shaft.length / 2,
@@ -85,11 +85,15 @@ function discParts(line: DrawableLine, { shaft, index }: Place): LinePart[] {
   return shaft.discs.map((disc, place) => ({
     id: place === propeller ? 'propeller' : `disc-${index}-${place}`,
     kind: place === propeller ? 'propeller' : 'disc',
-    name: disc.name || (place === propeller ? 'Propeller' : 'Disc'),
+    name: upperFirst(disc.name) || (place === propeller ? 'Propeller' : 'Disc'),
     shaft: index,
     index: place,
     at: disc.at,
   }));
+}
+
+function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function jointPart(line: DrawableLine, { shaft, index }: Place): LinePart[] {

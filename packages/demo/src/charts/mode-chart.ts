@@ -52,6 +52,7 @@ export class ModeChart extends LitElement {
     `,
   ];
 
+  @property({ attribute: false }) shaft: ArrayLike<number> = [];
   @property({ attribute: false }) station: ArrayLike<number> = [];
   @property({ attribute: false }) displacement: ArrayLike<number> = [];
   @property({ attribute: false }) marks: readonly ModeMark[] = [];
@@ -61,9 +62,9 @@ export class ModeChart extends LitElement {
   private readonly size = new SizeController(this);
 
   protected override render() {
-    const { size, station, displacement, marks } = this;
+    const { size, shaft, station, displacement, marks } = this;
     if (size.width < 80 || station.length < 2) return nothing;
-    const figure = layoutMode({ station, displacement, marks }, { width: size.width, height: 230 });
+    const figure = layoutMode({ shaft, station, displacement, marks }, { width: size.width, height: 230 });
     return html`<svg viewBox="0 0 ${size.width} 230" height="230" role="img" aria-label=${this.label}>
       <line class="rest" x1=${figure.left - 12} x2=${figure.right + 12} y1=${figure.axis} y2=${figure.axis} />
       <path class="mirrored" d=${figure.mirrored} />

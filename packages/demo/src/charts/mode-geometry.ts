@@ -1,7 +1,9 @@
-import { curveCatmullRom, line as lineShape, max, scaleLinear } from 'd3';
+import { curveCatmullRom, group, line as lineShape, max, scaleLinear } from 'd3';
 
 /** A mode along the developed length of a line; lengths in m. */
 export interface ModeInput {
+  /** Index of the shaft that each place is on: the curve may kink where it changes. */
+  readonly shaft: ArrayLike<number>;
   readonly station: ArrayLike<number>;
   readonly displacement: ArrayLike<number>;
   readonly marks: readonly ModeMark[];
@@ -39,7 +41,7 @@ const MARGIN = { side: 22, top: 34, bottom: 46 };
  * @param room - px
  */
 export function layoutMode(
-  { station, displacement, marks }: ModeInput,
+  { shaft, station, displacement, marks }: ModeInput,
   { width, height }: { readonly width: number; readonly height: number },
 ): ModeFigure {
   const stations = Array.from(station);
@@ -49,11 +51,19 @@ export function layoutMode(
   const x = scaleLinear([0, max(stations) ?? 1], [MARGIN.side, width - MARGIN.side]);
   const y = scaleLinear([-1, 1], [height - MARGIN.bottom, MARGIN.top]);
   const scaled = shape.map((value) => (size > 0 ? value / size : 0));
-  const draw = (sign: 1 | -1) =>
-    lineShape<number>(
-      (_, index) => x(stations[index] ?? 0),
-      (value) => y(sign * value),
-    ).curve(curveCatmullRom)(scaled) ?? '';
+  const places = scaled.map((value, index) => ({
+    value,
+    station: stations[index] ?? 0,
+    shaft: shaft[index] ?? 0,
+  }));
+  const pieces = [...group(places, (place) => place.shaft).values()];
+  const draw = (sign: 1 | -1) => {
+    const piece = lineShape<(typeof places)[number]>(
+      (place) => x(place.station),
+      (place) => y(sign * place.value),
+    ).curve(curveCatmullRom);
+    return pieces.map((places) => piece(places) ?? '').join(' ');
+  };
   const peak = scaled.reduce(
     (best, value, index) => (Math.abs(value) > Math.abs(scaled[best] ?? 0) ? index : best),
     0,

@@ -41,7 +41,7 @@ export interface DrawnBand extends RulerBand {
   readonly height: number;
   readonly lines: readonly number[];
   /** Where its name begins; undefined where there is no room for one. */
-  readonly name: { readonly x: number; readonly anchor: 'start' | 'end'; readonly text: string } | undefined;
+  readonly name: { readonly x: number; readonly text: string } | undefined;
 }
 
 export interface DrawnLevel extends RulerLevel {
@@ -57,8 +57,9 @@ export interface Ruler {
   readonly bands: readonly DrawnBand[];
   readonly levels: readonly DrawnLevel[];
   readonly wanted: number;
-  /** undefined where it lies beyond the axis */
-  readonly limit: number | undefined;
+  readonly limit: number;
+  /** Whether the limit lies beyond the axis, and stands at its end. */
+  readonly limitBeyond: boolean;
   readonly x: (speed: number) => number;
   readonly speed: (x: number) => number;
 }
@@ -91,9 +92,12 @@ export function layoutRuler(input: RulerInput, room: RulerRoom): Ruler {
     axis,
     ticks: makeTicks(scale, room.width),
     lanes,
-    bands: input.bands
-      .filter((band) => band.from < input.top)
-      .map((band) => drawBand(band, { scale, lane: lane(band.order), room: room.width - RIGHT })),
+    bands: nameBands(
+      input.bands
+        .filter((band) => band.from < input.top)
+        .map((band) => drawBand(band, { scale, lane: lane(band.order), top: input.top })),
+      room.width - RIGHT,
+    ),
     levels: input.levels.flatMap((level) => {
       const place = lane(level.order);
       if (!place || level.speed > input.top) return [];
@@ -101,7 +105,8 @@ export function layoutRuler(input: RulerInput, room: RulerRoom): Ruler {
       return [{ ...level, x: scale(level.speed), y: place.y + place.height / 2, radius: 2.5 + 2.5 * share }];
     }),
     wanted: scale(input.wanted),
-    limit: input.limit <= input.top ? scale(input.limit) : undefined,
+    limit: scale(Math.min(input.limit, input.top)),
+    limitBeyond: input.limit > input.top,
     x: scale,
     speed: (x) => scale.invert(x),
   };
@@ -136,10 +141,10 @@ function makeTicks(scale: Scale, width: number): Ruler['ticks'] {
 interface BandPlace {
   readonly scale: Scale;
   readonly lane: { readonly y: number; readonly height: number } | undefined;
-  readonly room: number;
+  readonly top: number;
 }
 
-function drawBand(band: RulerBand, { scale, lane, room }: BandPlace): DrawnBand {
+function drawBand(band: RulerBand, { scale, lane, top }: BandPlace): Omit<DrawnBand, 'name'> {
   const x = scale(band.from);
   const width = Math.max(2, scale(band.to) - x);
   const y = (lane?.y ?? 0) + 2;
@@ -149,18 +154,27 @@ function drawBand(band: RulerBand, { scale, lane, room }: BandPlace): DrawnBand 
     y,
     width,
     height: Math.max(4, (lane?.height ?? 8) - 4),
-    lines: band.marks.filter((mark) => mark <= scale.invert(room)).map((mark) => scale(mark)),
-    name: placeName(band.label, { from: x, to: x + width, room }),
+    lines: band.marks.filter((mark) => mark <= top).map((mark) => scale(mark)),
   };
 }
 
-// At the band's right, else at its left, else inside it: a name never covers the hatching it names unless it must.
-function placeName(
-  text: string,
-  { from, to, room }: { from: number; to: number; room: number },
-): DrawnBand['name'] {
-  const length = text.length * LETTER + 10;
-  if (to + length <= room) return { x: to + 5, anchor: 'start', text };
-  if (from - length >= LEFT) return { x: from - 5, anchor: 'end', text };
-  return to - from >= length ? { x: from + 5, anchor: 'start', text } : undefined;
+// At the band's right, else at its left, else across it: a name covers hatching, or another band, only if it must,
+// and gives way where even that would cover a name.
+function nameBands(bands: readonly Omit<DrawnBand, 'name'>[], room: number): DrawnBand[] {
+  const taken = bands.map(({ x, width, y }) => ({ from: x, to: x + width, y }));
+  return bands.map((band) => {
+    const length = band.label.length * LETTER;
+    const own = taken.filter(({ y }) => y === band.y);
+    const free = (from: number) =>
+      from >= LEFT &&
+      from + length <= room &&
+      own.every((other) => other.to <= from - 3 || other.from >= from + length + 3);
+    const right = band.x + band.width + 5;
+    const left = band.x - 5 - length;
+    const inside = band.x + (band.width - length) / 2;
+    const from = free(right) ? right : free(left) ? left : band.width > length + 8 ? inside : undefined;
+    if (from === undefined) return { ...band, name: undefined };
+    if (from !== inside) taken.push({ from, to: from + length, y: band.y });
+    return { ...band, name: { x: from, text: band.label } };
+  });
 }

@@ -111,7 +111,7 @@ export class SpeedRuler extends LitElement {
 
   private drawName({ name, y, height }: DrawnBand) {
     if (!name) return nothing;
-    return svg`<text class="band-name" x=${name.x} y=${y + height / 2 + 4} text-anchor=${name.anchor}>${name.text}</text>`;
+    return svg`<text class="band-name" x=${name.x} y=${y + height / 2 + 4}>${name.text}</text>`;
   }
 
   private drawAxis({ ticks, axis }: Ruler): SVGTemplateResult {
@@ -126,14 +126,19 @@ export class SpeedRuler extends LitElement {
       <text class="unit" x="2" y=${axis + 17}>${this.unit}</text>`;
   }
 
-  private drawLimit({ limit, axis }: Ruler) {
-    if (limit === undefined) return nothing;
-    const { width } = this.size;
-    const right = limit < width / 2;
+  private drawLimit({ limit, limitBeyond, axis }: Ruler) {
+    if (!this.limitLabel) return nothing;
+    if (limitBeyond) {
+      return svg`<g class="limit">
+        <path d="M${limit},4 l7,5 l-7,5 z" />
+        <text x=${limit - 6} y="13" text-anchor="end">${this.limitLabel}, off this scale</text>
+      </g>`;
+    }
+    const side = limit < this.size.width / 2 ? 1 : -1;
     return svg`<g class="limit">
       <line x1=${limit} x2=${limit} y1="2" y2=${axis} />
-      <path d="M${limit},2 h${right ? 7 : -7} l${right ? -3 : 3},4 l${right ? 3 : -3},4 h${right ? -7 : 7} z" />
-      <text x=${limit + (right ? 12 : -12)} y="13" text-anchor=${right ? 'start' : 'end'}>${this.limitLabel}</text>
+      <path d="M${limit},2 h${side * 7} l${side * -3},4 l${side * 3},4 h${side * -7} z" />
+      <text x=${limit + side * 12} y="13" text-anchor=${side > 0 ? 'start' : 'end'}>${this.limitLabel}</text>
     </g>`;
   }
 

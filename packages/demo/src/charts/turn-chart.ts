@@ -47,7 +47,8 @@ export class TurnChart extends LitElement {
   @property({ attribute: false }) values: ArrayLike<number> = [];
   /** How a ratio is written. */
   @property({ attribute: false }) write: (value: number) => string = (value) => value.toFixed(3);
-  @state() private cursor = 0.25;
+  /** Share of the turn that is read out; undefined until someone asks. */
+  @state() private cursor: number | undefined;
 
   private readonly size = new SizeController(this);
   private layout: TurnFigure | undefined;
@@ -57,8 +58,9 @@ export class TurnChart extends LitElement {
     if (size.width < 80 || values.length < 2) return nothing;
     const figure = layoutTurn({ values }, { width: size.width, height: 260 });
     this.layout = figure;
-    const { value } = figure.at(this.cursor);
-    const degrees = Math.round(this.cursor * 360);
+    const share = this.cursor ?? 0;
+    const { value } = figure.at(share);
+    const degrees = Math.round(share * 360);
     return html`<div
       class="figure"
       role="slider"
@@ -75,7 +77,7 @@ export class TurnChart extends LitElement {
       <svg viewBox="0 0 ${size.width} 260" height="260" aria-hidden="true">
         ${this.drawAxes(figure)}
         <path class="curve" d=${figure.path} />
-        ${this.drawExtremes(figure)} ${this.drawCursor(figure, degrees)}
+        ${this.drawExtremes(figure)} ${this.cursor === undefined ? nothing : this.drawCursor(figure, share)}
       </svg>
     </div>`;
   }
@@ -102,8 +104,9 @@ export class TurnChart extends LitElement {
       <text class="named anchor-middle" x=${Math.max(90, lowest.x)} y=${lowest.y + 16}>slowest ${this.write(lowest.value)}</text>`;
   }
 
-  private drawCursor(figure: TurnFigure, degrees: number) {
-    const { x, y, value } = figure.at(this.cursor);
+  private drawCursor(figure: TurnFigure, share: number) {
+    const { x, y, value } = figure.at(share);
+    const degrees = Math.round(share * 360);
     const left = x > (figure.left + figure.right) / 2;
     return svg`<g class="cursor" data-passing>
       <line x1=${x} x2=${x} y1=${figure.top - 6} y2=${figure.base} />
@@ -119,11 +122,12 @@ export class TurnChart extends LitElement {
 
   private onKeydown(event: KeyboardEvent): void {
     const step = (event.shiftKey ? 15 : 1) / 360;
+    const here = this.cursor ?? 0;
     const moves: Readonly<Record<string, number>> = {
-      ArrowRight: this.cursor + step,
-      ArrowUp: this.cursor + step,
-      ArrowLeft: this.cursor - step,
-      ArrowDown: this.cursor - step,
+      ArrowRight: here + step,
+      ArrowUp: here + step,
+      ArrowLeft: here - step,
+      ArrowDown: here - step,
       Home: 0,
       End: 1,
     };

@@ -4,7 +4,9 @@ import { css } from 'lit';
 export const fieldStyles = css`
   :host {
     display: flex;
-    flex-direction: column;
+    flex-direction: var(--field-direction, column);
+    flex-wrap: var(--field-wrap, nowrap);
+    align-items: var(--field-align, stretch);
     gap: 0.125rem;
     min-width: 0;
   }
@@ -44,6 +46,7 @@ export const fieldStyles = css`
     min-width: 2.25rem;
   }
   .hint {
+    display: var(--field-hint, inline);
     max-width: 40ch;
     line-height: 1.35;
   }

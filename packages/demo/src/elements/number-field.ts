@@ -38,6 +38,8 @@ export class NumberField extends LitElement {
   /** How far an arrow key moves the value. */
   @property({ type: Number }) step: number | undefined;
   @property({ type: Boolean }) compact = false;
+  /** Leaves the range unsaid until it is broken. */
+  @property({ type: Boolean }) terse = false;
 
   @state() private text = '';
   @query('input') private readonly input!: HTMLInputElement;
@@ -84,14 +86,14 @@ export class NumberField extends LitElement {
     if (value === undefined) return '';
     if (Number.isNaN(value)) return `“${this.text}” is not a number. Write it like 12.5 or 12,5.`;
     const { min, max, unit } = this;
-    if (min !== undefined && value < min) return `Must be at least ${min} ${unit}, not ${value}.`;
-    if (max !== undefined && value > max) return `Must be at most ${max} ${unit}, not ${value}.`;
+    if (min !== undefined && value < min) return `Must be at least ${grouped(min)} ${unit}, not ${value}.`;
+    if (max !== undefined && value > max) return `Must be at most ${grouped(max)} ${unit}, not ${value}.`;
     return '';
   }
 
   private range(): string {
-    if (this.compact || this.min === undefined || this.max === undefined) return '';
-    return ` ${this.min} to ${this.max} ${this.unit}.`;
+    if (this.compact || this.terse || this.min === undefined || this.max === undefined) return '';
+    return ` ${grouped(this.min)} to ${grouped(this.max)} ${this.unit}.`;
   }
 
   private onChange(event: Event): void {
@@ -113,6 +115,12 @@ export class NumberField extends LitElement {
     this.text = text;
     this.dispatchEvent(new ValueChangedEvent(this.ownProblem() ? NaN : parseNumber(text)));
   }
+}
+
+function grouped(value: number): string {
+  return String(value)
+    .replace('-', '−')
+    .replace(/^(−?\d+)(?=\d{3}$)/, '$1\u202f');
 }
 
 declare global {

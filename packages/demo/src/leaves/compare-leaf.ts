@@ -50,8 +50,11 @@ export class CompareLeaf extends LitElement {
         max-width: 14rem;
       }
       tbody th {
-        min-width: 9rem;
+        min-width: 7rem;
         max-width: 16rem;
+        position: sticky;
+        left: 0;
+        background: var(--sheet);
       }
       td.best {
         font-weight: 600;

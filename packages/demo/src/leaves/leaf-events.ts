@@ -1,4 +1,5 @@
 import type { ShaftLine } from '@sternline/core';
+import type { Units } from '../model/project.js';
 
 const OUTWARD: EventInit = { bubbles: true, composed: true };
 
@@ -34,11 +35,45 @@ export class LineRemovedEvent extends Event {
   }
 }
 
+/** What the user wants done with the project as a whole. */
+export type ProjectCommand = 'undo' | 'redo' | 'save' | 'open' | 'sample';
+
+/** The user wants something done with the project as a whole. */
+export class ProjectCommandEvent extends Event {
+  static readonly type = 'project-command';
+  constructor(readonly command: ProjectCommand) {
+    super(ProjectCommandEvent.type, OUTWARD);
+  }
+}
+
+/** The user renamed the project or chose other units. */
+export class ProjectSettingsEvent extends Event {
+  static readonly type = 'project-settings';
+  constructor(readonly settings: { readonly name?: string; readonly units?: Units }) {
+    super(ProjectSettingsEvent.type, OUTWARD);
+  }
+}
+
+/** The user set the wanted speed; `moving` while a hand still drags it. */
+export class WantedSpeedEvent extends Event {
+  static readonly type = 'wanted-speed';
+  constructor(
+    /** rad/s */
+    readonly speed: number,
+    readonly phase: 'moving' | 'settled',
+  ) {
+    super(WantedSpeedEvent.type, OUTWARD);
+  }
+}
+
 declare global {
   interface HTMLElementEventMap {
     'line-edited': LineEditedEvent;
     'line-copied': LineCopiedEvent;
     'line-opened': LineOpenedEvent;
     'line-removed': LineRemovedEvent;
+    'project-command': ProjectCommandEvent;
+    'project-settings': ProjectSettingsEvent;
+    'wanted-speed': WantedSpeedEvent;
   }
 }

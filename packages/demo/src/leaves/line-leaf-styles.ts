@@ -4,14 +4,16 @@ export const lineLeafStyles = css`
   :host {
     display: block;
   }
-  section {
-    margin-bottom: var(--gap-large);
-  }
   .bench {
     display: grid;
-    grid-template-columns: minmax(14rem, 20rem) 1fr;
-    gap: var(--gap-large) 2.5rem;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.1fr);
+    grid-template-rows: auto 1fr;
+    gap: var(--gap-large) 2rem;
     align-items: start;
+  }
+  part-form {
+    grid-column: 2;
+    grid-row: 1 / 3;
   }
   .fields {
     display: grid;
@@ -19,9 +21,8 @@ export const lineLeafStyles = css`
     gap: 1rem 1.5rem;
     margin-bottom: 1rem;
   }
-  .bench > div:first-child .fields {
-    grid-template-columns: 1fr;
-    gap: 0.75rem;
+  .layout .fields {
+    margin-top: 1.25rem;
   }
   .parts {
     list-style: none;
@@ -53,7 +54,7 @@ export const lineLeafStyles = css`
     border-radius: 50%;
     font-size: 0.8125rem;
   }
-  .part {
+  part-form {
     border-left: 1px solid var(--line-thin);
     padding-left: 1.5rem;
   }
@@ -61,18 +62,17 @@ export const lineLeafStyles = css`
     margin: 0 0 0.75rem;
     padding-left: 1.25rem;
   }
-  @media (max-width: 47rem) {
+  @media (max-width: 56rem) {
     .bench {
-      grid-template-columns: 1fr;
+      grid-template-columns: minmax(0, 1fr);
     }
-    .part {
+    part-form {
+      grid-column: 1;
+      grid-row: auto;
       border-left: 0;
       padding-left: 0;
-      grid-row: 1;
-    }
-    .parts {
-      display: grid;
-      grid-template-columns: 1fr 1fr;
+      border-top: 1px solid var(--line-thin);
+      padding-top: 1rem;
     }
   }
 `;

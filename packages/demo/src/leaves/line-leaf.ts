@@ -1,29 +1,19 @@
-import { MATERIALS, type Assessment, type LineFault, type ShaftLine } from '@sternline/core';
+import type { Assessment, LineFault, ShaftLine } from '@sternline/core';
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PartChosenEvent } from '../charts/chart-events.js';
 import { lineParts, type LinePart } from '../charts/line-parts.js';
 import '../elements/choice-field.js';
-import type { ChoiceChangedEvent, TextChangedEvent, ValueChangedEvent } from '../elements/events.js';
-import '../elements/number-field.js';
+import type { ChoiceChangedEvent, TextChangedEvent } from '../elements/events.js';
 import '../elements/text-field.js';
-import {
-  addDisc,
-  addSupport,
-  layoutOf,
-  removeFrom,
-  resizeShaft,
-  toOneJoint,
-  toTwoJoints,
-} from '../model/edit-line.js';
-import { faultPlace, faultWords } from '../model/fault-words.js';
+import { layoutOf, toOneJoint, toTwoJoints } from '../model/edit-line.js';
+import { faultWords, partOfPath } from '../model/fault-words.js';
 import type { Units } from '../model/project.js';
-import { getIn, setIn } from '../model/set-in.js';
-import { fromScreen, screenUnit, toScreen } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import { LineCopiedEvent, LineEditedEvent, LineRemovedEvent } from './leaf-events.js';
 import { lineLeafStyles } from './line-leaf-styles.js';
-import { partFields, type PartField } from './part-fields.js';
+import { partFields } from './part-fields.js';
+import './part-form.js';
 import './verdict-note.js';
 
 /** The parts of the line, the few fields of the chosen one, and what the whole comes to. */
@@ -44,11 +34,11 @@ export class LineLeaf extends LitElement {
 
   protected override render() {
     const parts = lineParts(this.line);
-    const chosen = parts.find((part) => part.id === this.chosenPart) ?? parts[0];
-    return html`
-      <section aria-labelledby="verdict">
+    const chosen = parts.find((part) => part.id === this.chosenPart);
+    return html`<div class="bench">
+      <section class="verdict" aria-labelledby="verdict">
         <h2 id="verdict">Will it whip?</h2>
-        ${this.renderFaults()}
+        ${this.renderFaults(parts)}
         <verdict-note
           .assessment=${this.assessment}
           .failure=${this.failure}
@@ -56,21 +46,45 @@ export class LineLeaf extends LitElement {
           ?stale=${this.faults.length > 0}
         ></verdict-note>
       </section>
-      <section class="bench" aria-label="Parts and their measures">
-        <div>${this.renderLineFields()} ${this.renderParts(parts, chosen)}</div>
-        ${chosen ? this.renderPart(chosen, parts.indexOf(chosen) + 1) : nothing}
+      ${
+        chosen
+          ? html`<part-form
+              .shown=${chosen}
+              .number=${parts.indexOf(chosen) + 1}
+              .line=${this.line}
+              .faults=${this.faults}
+              .units=${this.units}
+            ></part-form>`
+          : nothing
+      }
+      <section class="layout" aria-label="Layout and parts">
+        ${this.renderParts(parts, chosen)} ${this.renderLineFields()}
       </section>
-    `;
+    </div>`;
   }
 
-  private renderFaults() {
+  private renderFaults(parts: readonly LinePart[]) {
     if (this.faults.length === 0) return nothing;
     return html`<div class="problem" role="alert">
       <p>The line cannot be as entered. The figures below are of the last one that could.</p>
       <ul>
-        ${this.faults.map((fault) => html`<li>${faultPlace(fault.path)}: ${faultWords(fault, this.units)}</li>`)}
+        ${this.faults.map((fault) => this.renderFault(fault, parts))}
       </ul>
     </div>`;
+  }
+
+  private renderFault(fault: LineFault, parts: readonly LinePart[]): TemplateResult {
+    const id = partOfPath(fault.path);
+    const number = parts.findIndex((part) => part.id === id || discId(part) === id) + 1;
+    const part = parts[number - 1];
+    const words = faultWords(fault, this.units);
+    if (!part) return html`<li>${words}</li>`;
+    const field = partFields(part, this.line).find(({ path }) => path === fault.path);
+    return html`<li>
+      <button type="button" class="plain" @click=${() => this.dispatchEvent(new PartChosenEvent(part.id))}>
+        ${number} · ${part.name}</button
+      >${field ? `, ${field.label.toLowerCase()}` : ''}: ${words}
+    </li>`;
   }
 
   private renderLineFields() {
@@ -130,130 +144,6 @@ export class LineLeaf extends LitElement {
       </ol>`;
   }
 
-  private renderPart(part: LinePart, number: number): TemplateResult {
-    return html`<div class="part" role="group" aria-labelledby="part-name">
-      <h3 id="part-name">${number} · ${part.name}</h3>
-      <div class="fields">
-        ${this.renderChoices(part)} ${partFields(part, this.line).map((field) => this.renderField(field))}
-      </div>
-      <div class="row">${this.renderActions(part)}</div>
-    </div>`;
-  }
-
-  private renderField(field: PartField): TemplateResult {
-    const { units } = this;
-    const value = getIn(this.line, field.path);
-    const fault = this.faults.find(({ path }) => path === field.path);
-    const { symbol, decimals } = screenUnit(field.quantity, units);
-    const bound = (si: number) => Number(toScreen(si, field.quantity, units).toPrecision(4));
-    return html`<number-field
-      label=${field.label}
-      unit=${symbol}
-      hint=${field.empty ? `${field.hint} Empty: ${field.empty}.` : field.hint}
-      error=${fault ? faultWords(fault, units) : ''}
-      .min=${bound(field.min)}
-      .max=${bound(field.max)}
-      .decimals=${decimals}
-      .step=${10 ** -Math.min(decimals, 1)}
-      .value=${typeof value === 'number' ? toScreen(value, field.quantity, units) : undefined}
-      @value-changed=${(event: ValueChangedEvent) => {
-        this.takeValue(field, event.value);
-      }}
-    ></number-field>`;
-  }
-
-  private renderChoices(part: LinePart) {
-    if (part.kind === 'shaft') return this.renderMaterial(`shafts[${part.index}].material`);
-    if (part.kind === 'joint') {
-      const path = `joints[${part.index}].kind`;
-      return html`<choice-field
-        label="Kind"
-        hint="A rigid coupling carries no angle."
-        .value=${String(getIn(this.line, path))}
-        .choices=${[
-          { value: 'universal', label: 'universal joint' },
-          { value: 'flexible', label: 'flexible coupling' },
-          { value: 'rigid', label: 'rigid coupling' },
-        ]}
-        @choice-changed=${(event: ChoiceChangedEvent) => {
-          this.edit(setIn(this.line, path, event.choice));
-        }}
-      ></choice-field>`;
-    }
-    if (part.kind !== 'support') return nothing;
-    const path = `shafts[${part.shaft}].supports[${part.index}].fixesSlope`;
-    return html`<choice-field
-      label="Holds"
-      hint="A short bush lets the shaft tilt; one longer than three diameters, or a pair, also holds its direction."
-      .value=${getIn(this.line, path) === true ? 'slope' : 'place'}
-      .choices=${[
-        { value: 'place', label: 'its place' },
-        { value: 'slope', label: 'its place and direction' },
-      ]}
-      @choice-changed=${(event: ChoiceChangedEvent) => {
-        this.edit(setIn(this.line, path, event.choice === 'slope' ? true : undefined));
-      }}
-    ></choice-field>`;
-  }
-
-  private renderMaterial(path: string) {
-    const material = getIn(this.line, path) as ShaftLine['shafts'][number]['material'];
-    const names: string[] = Object.values(MATERIALS).map(({ name }) => name);
-    const all = names.includes(material.name) ? names : [...names, material.name];
-    return html`<choice-field
-      label="Material"
-      hint="As bought; stiffness and weight come from it."
-      .value=${material.name}
-      .choices=${all.map((name) => ({ value: name, label: name }))}
-      @choice-changed=${(event: ChoiceChangedEvent) => {
-        const found = Object.values(MATERIALS).find(({ name }) => name === event.choice);
-        if (found) this.edit(setIn(this.line, path, found));
-      }}
-    ></choice-field>`;
-  }
-
-  private renderActions({ kind, shaft, index }: LinePart) {
-    if (kind === 'shaft') {
-      return html`<button
-          type="button"
-          @click=${() => {
-            this.edit(addSupport(this.line, shaft));
-          }}
-        >
-          Add a bush
-        </button>
-        <button
-          type="button"
-          @click=${() => {
-            this.edit(addDisc(this.line, shaft));
-          }}
-        >
-          Add a disc
-        </button>`;
-    }
-    if (kind !== 'support' && kind !== 'disc') return nothing;
-    const list = kind === 'support' ? 'supports' : 'discs';
-    return html`<button
-      type="button"
-      @click=${() => {
-        this.edit(removeFrom(this.line, { kind: list, shaft, index }));
-      }}
-    >
-      Remove this ${kind === 'support' ? 'bush' : 'disc'}
-    </button>`;
-  }
-
-  private takeValue({ path, quantity, empty }: PartField, value: number | undefined): void {
-    const si =
-      value === undefined ? (empty === undefined ? NaN : undefined) : fromScreen(value, quantity, this.units);
-    const resized = /^shafts\[(\d+)\]\.length$/.exec(path);
-    if (resized && si !== undefined) {
-      this.edit(resizeShaft(this.line, { shaft: Number(resized[1]), length: si }));
-    } else {
-      this.edit(setIn(this.line, path, si));
-    }
-  }
-
   private onLayout(event: ChoiceChangedEvent): void {
     if (event.choice === 'two joints') this.edit(toTwoJoints(this.line));
     if (event.choice === 'one joint') this.edit(toOneJoint(this.line));
@@ -262,6 +152,11 @@ export class LineLeaf extends LitElement {
   private edit(line: ShaftLine): void {
     this.dispatchEvent(new LineEditedEvent(line));
   }
+}
+
+// The drawing calls the propeller's disc the propeller.
+function discId({ kind, shaft, index }: LinePart): string {
+  return kind === 'propeller' ? `disc-${shaft}-${index}` : '';
 }
 
 declare global {

@@ -84,7 +84,7 @@ function shaftFields({ index }: LinePart, line: ShaftLine): PartField[] {
       range: [0.002, 5],
     }),
     field(`${at}.outerDiameter`, 'Diameter', 'diameter', {
-      hint: 'Calipers, at three places.',
+      hint: 'Calipers, at three places. Bushes keep their clearance.',
       range: [0.0005, 0.1],
     }),
     field(`${at}.innerDiameter`, 'Bore of the shaft', 'diameter', {

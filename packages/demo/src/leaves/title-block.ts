@@ -14,6 +14,7 @@ export class TitleBlock extends LitElement {
     css`
       :host {
         display: block;
+        overflow: auto;
         border: 1.5px solid var(--ink);
         outline: 1px solid var(--line-thin);
         outline-offset: 3px;
@@ -50,7 +51,7 @@ export class TitleBlock extends LitElement {
       .inside .stamp {
         color: var(--warn);
       }
-      .sample {
+      .note {
         padding: 0.375rem 0.625rem;
         margin: 0;
         line-height: 1.3;
@@ -72,7 +73,7 @@ export class TitleBlock extends LitElement {
           padding: 0.125rem 0.5rem;
         }
         dl > div.optional,
-        .sample {
+        .note {
           display: none;
         }
         dt {
@@ -91,8 +92,8 @@ export class TitleBlock extends LitElement {
   @property() name = '';
   @property({ attribute: false }) assessment: Assessment | undefined;
   @property() units: Units = 'metric';
-  /** What the sheet is a sample of, where it is one. */
-  @property() sample = '';
+  /** What the project says of itself. */
+  @property() note = '';
   @property({ type: Boolean }) stale = false;
 
   protected override render() {
@@ -104,7 +105,7 @@ export class TitleBlock extends LitElement {
         </div>
         ${assessment ? this.renderVerdict(assessment) : nothing}
       </dl>
-      ${this.sample ? html`<p class="hint sample">${this.sample}</p>` : nothing}`;
+      ${this.note ? html`<p class="hint note">${this.note}</p>` : nothing}`;
   }
 
   private renderVerdict({ verdict, speed, speedLimit }: Assessment) {

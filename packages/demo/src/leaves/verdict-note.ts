@@ -44,7 +44,8 @@ export class VerdictNote extends LitElement {
     const { assessment, failure, units } = this;
     if (failure) return html`<p class="problem" role="alert">This line could not be computed: ${failure}</p>`;
     if (!assessment) return nothing;
-    const [first, ...others] = assessment.reasons;
+    const first = assessment.reasons.find(({ severity }) => severity === assessment.verdict);
+    const others = assessment.reasons.filter((reason) => reason !== first);
     return html`<div class=${this.stale ? 'stale' : ''}>
       <p class="sentence" aria-live="polite">
         <span aria-hidden="true">${VERDICT_SIGNS[assessment.verdict]}</span>
@@ -54,7 +55,7 @@ export class VerdictNote extends LitElement {
         ${others.map((reason) => renderReason(reason, units))}
       </ul>
       ${
-        first
+        assessment.reasons.length > 0
           ? html`<details>
               <summary>Where these limits come from</summary>
               <ul>

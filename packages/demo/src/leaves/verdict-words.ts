@@ -25,7 +25,7 @@ export const VERDICT_SIGNS: Readonly<Record<Verdict | 'note', string>> = {
  * @param units - metric or inch
  */
 export function verdictSentence(assessment: Assessment, units: Units): string {
-  const [first] = assessment.reasons;
+  const first = assessment.reasons.find(({ severity }) => severity === assessment.verdict);
   const opening = first
     ? say(first, units)
     : `At ${formatFigure(assessment.speed, 'speed', units)} nothing speaks against it.`;

@@ -1,6 +1,7 @@
 import type { Assessment, LineCriticalSpeed, ShaftLine } from '@sternline/core';
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
+import { ModeChosenEvent } from '../charts/chart-events.js';
 import '../charts/mode-chart.js';
 import '../elements/chart-frame.js';
 import '../elements/data-table.js';
@@ -9,7 +10,7 @@ import type { Units } from '../model/project.js';
 import { say } from '../model/say.js';
 import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
-import { EXCITATION_NAMES, modeMarks, whirlSentence } from './whirl-words.js';
+import { EXCITATION_NAMES, modeMarks, modesToShow, ORDINALS, whirlSentence } from './whirl-words.js';
 
 /** At which speeds the line whirls, what drives it there, and how it bends. */
 @customElement('whirl-leaf')
@@ -54,7 +55,8 @@ export class WhirlLeaf extends LitElement {
   @property({ attribute: false }) assessment: Assessment | undefined;
   @property() units: Units = 'metric';
   @property({ type: Boolean }) stale = false;
-  @state() private mode = 0;
+  /** Place among the modes, lowest first. */
+  @property({ type: Number }) mode = 0;
 
   protected override render() {
     const { assessment, units } = this;
@@ -71,10 +73,12 @@ export class WhirlLeaf extends LitElement {
 
   private renderMode(critical: LineCriticalSpeed) {
     const { shape } = critical;
-    const label = `Mode ${critical.mode}: ${EXCITATION_NAMES[critical.excitation]}, at ${formatFigure(critical.speed, 'speed', this.units)}`;
+    const speed = formatFigure(critical.speed, 'speed', this.units);
+    const label = `How it bends: ${ORDINALS[critical.mode] ?? 'a higher'} whirl, driven by ${EXCITATION_NAMES[critical.excitation]} at ${speed}`;
     return html`<chart-frame label=${label} file="mode" .table=${shapeTable(critical, this.units)}>
       <mode-chart
         label=${label}
+        .shaft=${shape.shaft}
         .station=${shape.station}
         .displacement=${shape.displacement}
         .marks=${modeMarks(this.line)}
@@ -119,7 +123,7 @@ export class WhirlLeaf extends LitElement {
             name="mode"
             .checked=${shown}
             @change=${() => {
-              this.mode = index;
+              this.dispatchEvent(new ModeChosenEvent(index));
             }}
           />
           <span class="unseen">mode at ${speed}</span>
@@ -134,11 +138,6 @@ export class WhirlLeaf extends LitElement {
       </td>
     </tr>`;
   }
-}
-
-/** The lowest dozen: what lies above them is far beyond the motor. */
-function modesToShow({ criticalSpeeds }: Assessment): LineCriticalSpeed[] {
-  return [...criticalSpeeds].sort((a, b) => a.speed - b.speed).slice(0, 12);
 }
 
 function bandTable({ avoidBands }: Assessment, units: Units): TableData {

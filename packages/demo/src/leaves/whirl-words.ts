@@ -1,4 +1,4 @@
-import type { Assessment, Excitation, ShaftLine } from '@sternline/core';
+import type { Assessment, Excitation, LineCriticalSpeed, ShaftLine } from '@sternline/core';
 import { lineParts } from '../charts/line-parts.js';
 import type { ModeMark } from '../charts/mode-geometry.js';
 import type { Units } from '../model/project.js';
@@ -10,6 +10,14 @@ export const EXCITATION_NAMES: Readonly<Record<Excitation, string>> = {
   joints: 'the joints',
   blades: 'the blades',
 };
+
+/** Modes by their number. */
+export const ORDINALS = ['', 'first', 'second', 'third', 'fourth'];
+
+/** The lowest dozen: what lies above them is far beyond the motor. */
+export function modesToShow({ criticalSpeeds }: Assessment): LineCriticalSpeed[] {
+  return [...criticalSpeeds].sort((a, b) => a.speed - b.speed).slice(0, 12);
+}
 
 /** The first whirl and what reaches it earlier, in a sentence. */
 export function whirlSentence({ criticalSpeeds }: Assessment, units: Units): string {

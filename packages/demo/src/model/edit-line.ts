@@ -39,6 +39,29 @@ export function resizeShaft(
   });
 }
 
+/**
+ * The line with another diameter of one shaft; its bushes are bored anew with the clearance they had, and so is a tube
+ * that it would no longer pass through.
+ *
+ * @param line - the line
+ * @param change - which shaft, and its new outer diameter in m
+ */
+export function rethickenShaft(
+  line: ShaftLine,
+  { shaft, outerDiameter }: { shaft: number; outerDiameter: number },
+): ShaftLine {
+  const old = line.shafts[shaft];
+  if (!old) return line;
+  const grown = outerDiameter - old.outerDiameter;
+  if (!Number.isFinite(grown)) return withShaft(line, shaft, { ...old, outerDiameter });
+  const supports = old.supports.map((support) =>
+    support.bore === undefined ? support : { ...support, bore: support.bore + grown },
+  );
+  const tight = old.tubeBore !== undefined && old.tubeBore <= outerDiameter;
+  const tube = tight ? { tubeBore: old.tubeBore + grown } : {};
+  return withShaft(line, shaft, { ...old, ...tube, outerDiameter, supports });
+}
+
 /** The line with one more bush, in the middle of the widest stretch between bushes of that shaft. */
 export function addSupport(line: ShaftLine, shaft: number): ShaftLine {
   const old = line.shafts[shaft];

@@ -17,10 +17,15 @@ export function faultWords({ path, condition, got }: LineFault, units: Units): s
   return `Must be ${must}, not ${quantity ? formatFigure(got, quantity, units) : String(got)}.`;
 }
 
-/** Where a fault is, in words: `Shaft 2, bush 1`. */
-export function faultPlace(path: string): string {
-  const words = sayPlaces(path.replace(/\.[a-zA-Z]+$/, ''));
-  return words === '' ? 'The line' : words.charAt(0).toUpperCase() + words.slice(1);
+/** The id of the part that a path of a fault lies in, as the drawing names its parts; undefined for the whole line. */
+export function partOfPath(path: string): string | undefined {
+  const [, shaft, list, item] = /^shafts\[(\d+)\](?:\.(supports|discs)\[(\d+)\])?/.exec(path) ?? [];
+  if (shaft !== undefined && list === 'supports') return `support-${shaft}-${item ?? '0'}`;
+  if (shaft !== undefined && list === 'discs') return `disc-${shaft}-${item ?? '0'}`;
+  if (shaft !== undefined) return `shaft-${shaft}`;
+  const joint = /^joints\[(\d+)\]/.exec(path)?.[1];
+  if (joint !== undefined) return `joint-${joint}`;
+  return /^(motor|propeller)/.exec(path)?.[0] ?? (path.startsWith('supply') ? 'motor' : undefined);
 }
 
 function sayNumbers(text: string, quantity: ScreenQuantity, units: Units): string {

@@ -1,7 +1,8 @@
 import { parseShaftLine, ShaftLineError } from '@sternline/core';
-import type { Channel, Recording } from '@sternline/core';
 import type { Project, ProjectLine, Trial } from './project.js';
-import { samplesFromText, samplesToText } from './samples-text.js';
+import { asFields, asText, isPositive, type Fields } from './plain-data.js';
+import { readRecording } from './read-recording.js';
+import { samplesToText } from './samples-text.js';
 
 /** A project file that cannot be read; says everything that is wrong with it. */
 export class ProjectFileError extends Error {
@@ -59,8 +60,6 @@ export function checkProject(value: unknown): Project {
     trials,
   };
 }
-
-type Fields = Readonly<Record<string, unknown>>;
 
 function parseJson(text: string): unknown {
   try {
@@ -120,7 +119,7 @@ function readTrials(value: unknown, faults: string[]): Trial[] {
 }
 
 function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[] {
-  const recording = readRecording(asFields(entry?.['recording']));
+  const recording = readRecording(entry?.['recording']);
   if (!entry || typeof recording === 'string') {
     faults.push(`Trial ${index + 1}: ${typeof recording === 'string' ? recording : 'it is empty.'}`);
     return [];
@@ -137,78 +136,4 @@ function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[]
       recording,
     },
   ];
-}
-
-function readRecording(fields: Fields | undefined): Recording | string {
-  if (!fields) return 'it has no recording.';
-  const sampleRate = fields['sampleRate'];
-  if (!isPositive(sampleRate)) return 'its sampling rate is not a number greater than 0.';
-  const channels = readChannels(fields['channels']);
-  if (!channels) return 'its samples cannot be read.';
-  const sampling = asFields(fields['sampling']);
-  const kind = sampling?.['kind'] === 'sound' ? 'sound' : 'motion';
-  const duration = (channels[0]?.samples.length ?? 0) / sampleRate;
-  const given = sampling as Partial<Recording['sampling']> | undefined;
-  return {
-    name: asText(fields['name']) || 'recording',
-    sampleRate,
-    channels,
-    sampling: {
-      kind,
-      duration,
-      rateFrom: given?.rateFrom ?? 'given',
-      jitter: asNumber(given?.jitter),
-      stampStep: asNumber(given?.stampStep),
-      gaps: asList(given?.gaps),
-      equalStamps: asNumber(given?.equalStamps),
-      unsortedRows: asNumber(given?.unsortedRows),
-      badCells: given?.badCells ?? { count: 0, lines: [] },
-      clipping: asList(given?.clipping),
-      columns: asList(given?.columns),
-      notes: asList(given?.notes),
-    },
-  };
-}
-
-const CHANNEL_UNITS: readonly Channel['unit'][] = ['m/s²', 'rad/s', 'full scale'];
-
-function readChannels(value: unknown): Channel[] | undefined {
-  if (!Array.isArray(value) || value.length === 0) return undefined;
-  const channels = value.flatMap((entry: unknown): Channel[] => {
-    const fields = asFields(entry);
-    const unit = CHANNEL_UNITS.find((known) => known === fields?.['unit']);
-    const samples = tryReadSamples(fields?.['samples']);
-    return unit && samples ? [{ name: asText(fields?.['name']), unit, samples }] : [];
-  });
-  return channels.length === value.length ? channels : undefined;
-}
-
-function tryReadSamples(value: unknown): Float64Array | undefined {
-  if (value instanceof Float64Array) return value;
-  if (typeof value !== 'string') return undefined;
-  try {
-    return samplesFromText(value);
-  } catch {
-    return undefined;
-  }
-}
-
-function asFields(value: unknown): Fields | undefined {
-  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : undefined;
-}
-
-function asText(value: unknown): string {
-  return typeof value === 'string' ? value : '';
-}
-
-function asNumber(value: unknown): number {
-  return typeof value === 'number' && Number.isFinite(value) ? value : 0;
-}
-
-function asList<Item>(value: readonly Item[] | undefined): readonly Item[] {
-  return Array.isArray(value) ? value : [];
-}
-
-function isPositive(value: unknown): value is number {
-  return typeof value === 'number' && Number.isFinite(value) && value > 0;
 }

@@ -52,7 +52,7 @@ const METRIC: Readonly<Record<ScreenQuantity, ScreenUnit>> = {
   share: { holds: 1e-2, symbol: '%', decimals: 2 },
   ratio: { holds: 1, symbol: '', decimals: 3 },
   count: { holds: 1, symbol: '', decimals: 0 },
-  'speed-angle': { holds: RPM * DEGREE, symbol: 'rpm × °', decimals: 0 },
+  'speed-angle': { holds: RPM * DEGREE, symbol: 'rpm × degrees', decimals: 0 },
 };
 
 const IN_INCHES: Partial<Record<ScreenQuantity, ScreenUnit>> = {
@@ -116,7 +116,8 @@ function sensibleDecimals(size: number, quantity: ScreenQuantity): number {
   if (WHOLE.includes(quantity)) return 0;
   if (quantity === 'angle') return 1;
   if (quantity !== 'share') return significantDecimals(size, 3);
-  return size !== 0 && size < 1 ? 2 : size < 10 ? 1 : 0;
+  if (size < 0.005) return 0;
+  return size < 1 ? 2 : size < 10 ? 1 : 0;
 }
 
 function significantDecimals(size: number, digits: number): number {

@@ -35,6 +35,12 @@ export const tokens = css`
     --radius: 2px;
   }
 
+  @media (max-width: 40rem) {
+    :root {
+      --text-large: 1.125rem;
+    }
+  }
+
   @media (prefers-color-scheme: dark) {
     :root {
       --paper: #0c2340;

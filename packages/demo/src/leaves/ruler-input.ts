@@ -1,8 +1,8 @@
 import type { Assessment, AvoidBand } from '@sternline/core';
-import type { RulerBand, RulerLevel } from './charts/speed-ruler-geometry.js';
-import type { OrderLevel } from './elements/events.js';
-import type { Units } from './model/project.js';
-import { formatFigure, toScreen } from './model/units.js';
+import type { RulerBand, RulerLevel } from '../charts/speed-ruler-geometry.js';
+import type { OrderLevel } from '../elements/events.js';
+import type { Units } from '../model/project.js';
+import { formatFigure, toScreen } from '../model/units.js';
 
 const DRIVEN: Readonly<Record<AvoidBand['excitation'], string>> = {
   unbalance: 'unbalance',
@@ -10,7 +10,7 @@ const DRIVEN: Readonly<Record<AvoidBand['excitation'], string>> = {
   blades: 'blades',
 };
 
-const LATER = ['', '', ', 2nd whirl', ', 3rd whirl', ', 4th whirl'];
+const MODES: Readonly<Record<number, string>> = { 2: '2nd whirl', 3: '3rd whirl', 4: '4th whirl' };
 
 /** Bands of an assessment as the ruler takes them. */
 export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[] {
@@ -18,7 +18,7 @@ export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[
     from: toScreen(band.from, 'speed', units),
     to: toScreen(band.to, 'speed', units),
     order: band.order,
-    label: `${band.order}× ${DRIVEN[band.excitation]}${LATER[band.mode] ?? ''}`,
+    label: MODES[band.mode] ?? `${band.order}× ${DRIVEN[band.excitation]}`,
     marks: band.criticalSpeeds.map((speed) => toScreen(speed, 'speed', units)),
   }));
 }
@@ -40,6 +40,6 @@ export function limitLabel({ speedLimit, avoidBands }: Assessment, units: Units)
   const band = avoidBands.find(
     ({ from, excitation }) => excitation === 'unbalance' && from === speedLimit.speed,
   );
-  const reason = band ? `, ${formatFigure(band.margin, 'share', units)} under the first whirl` : '';
+  const reason = band ? `: ${formatFigure(band.margin, 'share', units)} under the first whirl` : '';
   return `limit ${formatFigure(speedLimit.speed, 'speed', units)}${reason}`;
 }

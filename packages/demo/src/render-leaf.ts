@@ -1,0 +1,73 @@
+import type { ShaftLine } from '@sternline/core';
+import { html, nothing } from 'lit';
+import './leaves/compare-leaf.js';
+import './leaves/line-leaf.js';
+import './leaves/turning-leaf.js';
+import './leaves/whirl-leaf.js';
+import { judgeLine } from './model/judge-line.js';
+import type { Project, ProjectLine } from './model/project.js';
+import type { Draft } from './project-desk.js';
+
+/** The leaves of the page, in order. */
+export const LEAVES = [
+  { value: 'line', label: 'Line' },
+  { value: 'turning', label: 'Turning' },
+  { value: 'whirl', label: 'Whirl' },
+  { value: 'trials', label: 'Trials' },
+  { value: 'compare', label: 'Side by side' },
+];
+
+/** What the leaves show. */
+export interface PageState {
+  readonly project: Project;
+  readonly open: ProjectLine;
+  /** rad/s */
+  readonly speed: number;
+  /** Id of the chosen part. */
+  readonly part: string;
+  /** Place of the chosen mode, lowest first. */
+  readonly mode: number;
+  readonly draft: Draft | undefined;
+  /** The open line as entered, faults and all. */
+  readonly entered: ShaftLine;
+}
+
+/** The leaf of that name, with what it shows. */
+export function renderLeaf(leaf: string, state: PageState) {
+  const { project, open, speed, draft } = state;
+  const { units } = project;
+  const { assessment, failure = '' } = judgeLine(open.line, speed);
+  const stale = draft !== undefined;
+  switch (leaf) {
+    case 'line':
+      return html`<line-leaf
+        .line=${state.entered}
+        .lineId=${open.id}
+        .faults=${draft?.faults ?? []}
+        .assessment=${assessment}
+        .failure=${failure}
+        .chosenPart=${state.part}
+        .units=${units}
+        ?onlyLine=${project.lines.length < 2}
+      ></line-leaf>`;
+    case 'turning':
+      return html`<turning-leaf .line=${open.line} .units=${units} ?stale=${stale}></turning-leaf>`;
+    case 'whirl':
+      return html`<whirl-leaf
+        .line=${open.line}
+        .assessment=${assessment}
+        .mode=${state.mode}
+        .units=${units}
+        ?stale=${stale}
+      ></whirl-leaf>`;
+    case 'compare':
+      return html`<compare-leaf
+        .lines=${project.lines}
+        .openLine=${open.id}
+        .wantedSpeed=${speed}
+        .units=${units}
+      ></compare-leaf>`;
+    default:
+      return nothing;
+  }
+}
