@@ -40,15 +40,13 @@ export function estimateSpeed(
   { range, line = {} }: SpeedEstimateOptions,
 ): SpeedEstimate {
   const [lowest, highest] = checkRange(range);
-  const expected = expectedOrders(line);
-  const order = expected.at(-1)?.order ?? 1;
-  const band = Math.min(order * highest * 1.02, recording.sampleRate / 2);
-  const lines = speedEvidence(recording, band);
+  const expected = expectedOrders(line, recording.sampling.kind);
+  const band = bandOf(recording, Math.max(...expected.map(({ order }) => order)) * highest);
+  const lines = speedEvidence(recording, band[1]);
   const options = { expected, sampleRate: recording.sampleRate, band };
-  const weighed = separate(
-    propose(lines, [lowest, highest], options).map((frequency) => weighSpeed(frequency, lines, options)),
-  );
-  const candidates = shareConfidence(weighed, lines, { highest, lowest });
+  const proposed = propose(lines, [lowest, highest], options);
+  const weighed = separate(proposed.map((frequency) => weighSpeed(frequency, lines, options)));
+  const candidates = shareConfidence(weighed, { highest, lowest });
   const [best] = candidates;
   return { speed: best?.speed ?? NaN, confidence: best?.confidence ?? 0, candidates };
 }
@@ -59,6 +57,12 @@ function checkRange(range: readonly number[]): [number, number] {
     throw refusal('estimateSpeed: range', 'two rising finite numbers greater than 0', range.join(' and '));
   }
   return [from / (2 * Math.PI), to / (2 * Math.PI)];
+}
+
+/** Hz between which orders could be seen: a whole spectrum of segments from a quarter of the recording, 4 s at most. */
+function bandOf({ channels, sampleRate }: Recording, highest: number): [number, number] {
+  const duration = (channels[0]?.samples.length ?? 0) / sampleRate;
+  return [Math.max(8 / duration, 0.5), Math.min(highest * 1.02, sampleRate / 2)];
 }
 
 /** Shaft frequencies (Hz) that make some line one of the expected orders, seen where it is or folded once. */
@@ -88,17 +92,18 @@ function separate(weighed: WeighedSpeed[]): WeighedSpeed[] {
 }
 
 /**
- * Each speed holds the share of the range that its lines pin it to; "no order at all" holds as much as the whole range.
+ * Each speed holds the share of the range that its lines pin it to, about one in 500 of itself; "no order at all" holds as
+ * much as the whole range.
  */
 function shareConfidence(
   weighed: readonly WeighedSpeed[],
-  lines: readonly Line[],
   { highest, lowest }: { highest: number; lowest: number },
 ): SpeedEstimate['candidates'] {
-  const error = lines[0]?.error ?? 1;
-  const cell = Math.min(1, (2 * error) / (highest - lowest));
-  const weights = weighed.map(({ score }) => Math.exp(Math.min(score, 300) * TEMPER) * cell ** TEMPER);
-  const total = weights.reduce((sum, weight) => sum + weight, 1);
+  const cell = (frequency: number): number => Math.min(1, (0.004 * frequency) / (highest - lowest));
+  const weights = weighed.map(
+    ({ score, frequency }) => Math.exp(Math.min(score, 300) * TEMPER) * cell(frequency) ** TEMPER,
+  );
+  const total = weights.reduce((sum, weight) => sum + weight, 0.1);
   return weighed.slice(0, MOST_CANDIDATES).map(({ frequency, orders }, i) => ({
     speed: 2 * Math.PI * frequency,
     confidence: (weights[i] ?? 0) / total,
@@ -107,4 +112,4 @@ function shareConfidence(
 }
 
 /** Below 1 because lines are not as independent as the product takes them; set from simulated trials. */
-const TEMPER = 0.6;
+const TEMPER = 0.8;

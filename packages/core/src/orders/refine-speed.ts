@@ -24,7 +24,7 @@ export interface RefinedSpeed {
 /**
  * The speed within the tolerance at which the orders stand highest above the noise, if any of them is seen there.
  *
- * Every order on every channel adds K (x − 1 − ln x), x its power over the floor and K the averages: the logarithm of how
+ * Every order on every channel adds K (x − 1 − ln x), weighed by how often such an order shows, x its power over the floor and K the averages: the logarithm of how
  * much likelier a line makes that power than noise does. Trying many speeds makes noise look better, so the probability
  * of a false sighting is shared among the lines that the search can reach.
  */
@@ -49,22 +49,38 @@ export function refineSpeed(spectra: readonly LineSpectrum[], options: RefineOpt
   return seen ? { speed: best.speed, from: 'recording', probability } : { speed, from: 'given', probability };
 }
 
-function familyScore(
-  spectra: readonly LineSpectrum[],
-  speed: number,
-  { orders, sampleRate }: RefineOptions,
-): number {
+function familyScore(spectra: readonly LineSpectrum[], speed: number, options: RefineOptions): number {
   let score = 0;
-  for (const order of orders) {
-    const frequency = foldedFrequency((order * speed) / (2 * Math.PI), sampleRate);
-    for (const spectrum of spectra) {
+  for (const spectrum of spectra) {
+    const counted: number[] = [];
+    for (const order of byTrust(options.orders)) {
+      const actual = (order * speed) / (2 * Math.PI);
+      const frequency = foldedFrequency(actual, options.sampleRate);
+      // A line speaks once, for the likeliest order that it could be.
+      if (counted.some((other) => Math.abs(other - frequency) < 2 * spectrum.resolution)) continue;
       if (!isReachable(spectrum, frequency)) continue;
-      const noise = spectrum.floor[Math.round(frequency / spectrum.resolution)] ?? 0;
-      const ratio = noise > 0 ? powerAt(spectrum, frequency) / noise : 0;
-      if (ratio > 1) score += spectrum.averages * (ratio - 1 - Math.log(ratio));
+      counted.push(frequency);
+      const trust = trustOf(order) * (actual > options.sampleRate / 2 ? 0.1 : 1);
+      score += trust * evidenceAt(spectrum, frequency);
     }
   }
   return score;
+}
+
+function evidenceAt(spectrum: LineSpectrum, frequency: number): number {
+  const noise = spectrum.floor[Math.round(frequency / spectrum.resolution)] ?? 0;
+  const ratio = noise > 0 ? powerAt(spectrum, frequency) / noise : 0;
+  return ratio > 1 ? spectrum.averages * (ratio - 1 - Math.log(ratio)) : 0;
+}
+
+function byTrust(orders: readonly number[]): number[] {
+  return [...orders].sort((a, b) => trustOf(b) - trustOf(a) || a - b);
+}
+
+/** The first two orders show most often; half orders are rare, and near whole ones when speeds are low. */
+function trustOf(order: number): number {
+  if (!Number.isInteger(order)) return 0.1;
+  return order <= 2 ? 1 : 0.5;
 }
 
 function isSeen(

@@ -6,8 +6,8 @@ export interface WeighOptions {
   readonly expected: readonly ExpectedOrder[];
   /** Hz */
   readonly sampleRate: number;
-  /** Hz, band in which lines were looked for. */
-  readonly band: number;
+  /** Hz, band in which lines could be seen. */
+  readonly band: readonly [number, number];
 }
 
 export interface WeighedSpeed {
@@ -28,35 +28,66 @@ const STRANGERS = 2;
  * strangers that fall anywhere in the band, each with probability density 2 / band over its own width.
  */
 export function weighSpeed(frequency: number, lines: readonly Line[], options: WeighOptions): WeighedSpeed {
-  const { expected, sampleRate, band } = options;
+  let fitted = frequency;
+  // A proposal comes from one line; its family pins it down, and may gain a member by that.
+  for (let round = 0; round < 2; round++) fitted = fit(fitted, match(fitted, lines, options), options);
+  const matches = match(fitted, lines, options);
+  const [lowest, highest] = options.band;
   let score = 0;
-  let moment = 0;
-  let weight = 0;
-  const orders: number[] = [];
-  const used = new Set<Line>();
-  for (const { order, chance } of expected) {
+  for (const { order, chance, line } of matches) {
+    const actual = order * fitted;
+    // A folded line has come through whatever stands before the converter, so it is less to be expected.
+    const likely = actual > options.sampleRate / 2 ? chance / 2 : chance;
+    if (line === undefined) score += Math.log(1 - likely);
+    else
+      score +=
+        line.weight * Math.log((likely * (highest - lowest)) / (STRANGERS * 2 * reachOf(line, actual)));
+  }
+  return {
+    frequency: fitted,
+    score,
+    orders: matches.filter(({ line }) => line !== undefined).map(({ order }) => order),
+  };
+}
+
+interface Match extends ExpectedOrder {
+  readonly line: Line | undefined;
+}
+
+/** Which line, if any, each order within the band falls on; each line serves once, the likelier order first. */
+function match(
+  frequency: number,
+  lines: readonly Line[],
+  { expected, sampleRate, band }: WeighOptions,
+): Match[] {
+  const free = new Set(lines);
+  return expected.flatMap(({ order, chance, mayFold }) => {
     const actual = order * frequency;
     const apparent = foldedFrequency(actual, sampleRate);
-    if (apparent > band || apparent < 0.01 * sampleRate) continue;
-    const line = lines.find(
-      (other) => Math.abs(other.frequency - apparent) < 3 * other.error + 0.002 * actual,
-    );
-    if (line === undefined) {
-      score += Math.log(1 - chance);
-      continue;
-    }
-    // A folded line has come through whatever stands before the converter, so it is less to be expected.
-    const likely = actual > sampleRate / 2 ? chance / 2 : chance;
-    orders.push(order);
-    if (used.has(line)) continue;
-    used.add(line);
-    score += line.weight * Math.log((likely * band) / (STRANGERS * 6 * line.error));
-    const unfolded = unfold(line.frequency, actual, sampleRate);
-    const information = (order / line.error) ** 2;
-    moment += information * (unfolded / order);
+    if (!mayFold && actual > sampleRate / 2) return [];
+    if (apparent < band[0] || apparent > band[1]) return [];
+    const line = lines.find((other) => Math.abs(other.frequency - apparent) < reachOf(other, actual));
+    if (line !== undefined && !free.delete(line)) return [];
+    return [{ order, chance, mayFold, line }];
+  });
+}
+
+/** Hz by which a line may miss its order: its own error, and a little for a speed that wanders between channels. */
+function reachOf(line: Line, actual: number): number {
+  return 3 * line.error + 0.001 * actual;
+}
+
+/** Weighted least squares of the lines on their orders. */
+function fit(frequency: number, matches: readonly Match[], { sampleRate }: WeighOptions): number {
+  let moment = 0;
+  let weight = 0;
+  for (const { order, line } of matches) {
+    if (line === undefined) continue;
+    const information = (order / Math.hypot(line.error, 0.001 * line.frequency)) ** 2;
+    moment += information * (unfold(line.frequency, order * frequency, sampleRate) / order);
     weight += information;
   }
-  return { frequency: weight > 0 ? moment / weight : frequency, score, orders };
+  return weight > 0 ? moment / weight : frequency;
 }
 
 /** The frequency near `actual` that the sampling shows at `apparent`. */
