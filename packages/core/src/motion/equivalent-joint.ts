@@ -1,10 +1,7 @@
-import { refusal } from '../internal/refuse.js';
-import { jointBend } from '../line/joint-bend.js';
 import type { ShaftLine } from '../line/types.js';
+import { bendMap, rotateMap, stillMap, type DiscMap } from './disc-map.js';
+import { pinTurns } from './pin-turns.js';
 import type { EquivalentJoint } from './types.js';
-
-/** rad; below this two axes are one, and the plane that they span is rounding. */
-const STRAIGHT = 1e-12;
 
 /**
  * The single universal joint that turns its output just as a whole chain of joints does.
@@ -39,59 +36,12 @@ const STRAIGHT = 1e-12;
  *   of twice their phase, as joint makers' guides have it
  */
 export function equivalentJoint(line: ShaftLine): EquivalentJoint {
-  const map: DiscMap = { aRe: 1, aIm: 0, bRe: 0, bIm: 0, determinant: 1 };
-  let pin: number | undefined;
-  line.joints.forEach((joint, index) => {
-    const from = line.shafts[index];
-    const to = line.shafts[index + 1];
-    if (!from || !to)
-      throw refusal('equivalentJoint: line.shafts', 'one more than the joints', line.shafts.length);
-    const bend = jointBend(from, to);
-    if (joint.kind === 'universal') {
-      if (pin !== undefined) rotate(map, pin - bend.normalBefore);
-      else if (bend.angle <= STRAIGHT) rotate(map, -bend.normalBefore);
-      bendBy(map, bend.angle, index);
-      pin = bend.normalAfter + Math.PI / 2 + to.yokeTwist;
-    } else if (pin !== undefined) {
-      pin += bend.normalAfter - bend.normalBefore + to.yokeTwist;
-    }
-  });
+  const map = stillMap();
+  for (const { joint, angle, turn } of pinTurns(line, 'equivalentJoint')) {
+    rotateMap(map, turn);
+    bendMap(map, angle, `equivalentJoint: angle of joints[${joint}]`);
+  }
   return read(map);
-}
-
-/** z → (Az + B)/(B̄z + Ā), and |A|² − |B|² kept as a product, since the difference would lose it near 90°. */
-interface DiscMap {
-  aRe: number;
-  aIm: number;
-  bRe: number;
-  bIm: number;
-  determinant: number;
-}
-
-/** Follows the map by z → z exp 2iφ. */
-function rotate(map: DiscMap, angle: number): void {
-  const cos = Math.cos(angle);
-  const sin = Math.sin(angle);
-  const { aRe, aIm, bRe, bIm } = map;
-  map.aRe = cos * aRe - sin * aIm;
-  map.aIm = cos * aIm + sin * aRe;
-  map.bRe = cos * bRe - sin * bIm;
-  map.bIm = cos * bIm + sin * bRe;
-}
-
-/** Follows the map by one joint, in the form [cos²(β/2), sin²(β/2)] whose determinant is cos β. */
-function bendBy(map: DiscMap, angle: number, index: number): void {
-  const cosine = Math.cos(angle);
-  if (!(cosine > 0))
-    throw refusal(`equivalentJoint: angle of joints[${index}]`, 'below π/2 rad (90°)', angle);
-  const q = Math.sin(angle / 2) ** 2;
-  const p = 1 - q;
-  const { aRe, aIm, bRe, bIm } = map;
-  map.aRe = p * aRe + q * bRe;
-  map.aIm = p * aIm - q * bIm;
-  map.bRe = p * bRe + q * aRe;
-  map.bIm = p * bIm - q * aIm;
-  map.determinant *= cosine;
 }
 
 function read({ aRe, aIm, bRe, bIm, determinant }: DiscMap): EquivalentJoint {

@@ -8,11 +8,11 @@ const ORDERS = [2, 4, 6, 8] as const;
  * How far the last shaft departs from even turning while the first turns evenly.
  *
  * With β the angle of the {@link equivalentJoint} and k = tan²(β/2): least ratio cos β, greatest 1/cos β, their
- * difference sin β tan β, and ω₂/ω₁ = 1 + 2 Σ (−k)ⁿ cos 2nθ.
+ * difference sin β tan β, ω₂/ω₁ = 1 + 2 Σ (−k)ⁿ cos 2nθ, and output angle = θ + Σ (−k)ⁿ/n sin 2nθ.
  *
  * @param line - a shaft line as `parseShaftLine` gives it
- * @returns ratios to the input speed: `min`, `max`, `degree` = max − min, and in `orders` the amplitudes of orders
- *   2, 4, 6, 8 of the ratio over the input angle
+ * @returns ratios to the input speed: `min`, `max`, `degree` = max − min, in `orders` the amplitudes of orders
+ *   2, 4, 6, 8 of the ratio over the input angle, and in `angleOrders`, rad, those of the output angle
  * @throws RangeError where a universal joint stands at 90° or more
  * @remarks Closed forms, for one joint and for any chain in space; joints without play and shafts stiff in twist.
  * @example
@@ -34,5 +34,6 @@ export function speedFluctuation(line: ShaftLine): SpeedFluctuation {
     max: 1 / cosine,
     degree: Math.sin(angle) ** 2 / cosine,
     orders: ORDERS.map((order) => ({ order, amplitude: 2 * k ** (order / 2) })),
+    angleOrders: ORDERS.map((order) => ({ order, amplitude: k ** (order / 2) / (order / 2) })),
   };
 }
