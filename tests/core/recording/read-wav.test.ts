@@ -10,7 +10,7 @@ function bytesOf(base64: string): Uint8Array {
 }
 
 function ascii(text: string): number[] {
-  return [...text].map((letter) => letter.charCodeAt(0));
+  return Array.from(text, (letter) => letter.charCodeAt(0));
 }
 
 function u32(value: number): number[] {

@@ -13,7 +13,7 @@ const DEEPEST = 3;
 export function jsonTable(text: string): Table | undefined {
   const start = text.trimStart();
   if (!/^[{[]\s*(["{[\]}\d-]|$)/.test(start)) return undefined;
-  const firstLine = start.slice(0, start.indexOf('\n') === -1 ? undefined : start.indexOf('\n'));
+  const firstLine = start.slice(0, start.includes('\n') ? start.indexOf('\n') : undefined);
   const lines =
     parseOr(firstLine) !== undefined &&
     start.length > firstLine.length + 1 &&

@@ -26,51 +26,64 @@ const SKIPPED = /^\s*(#|\/\/|%)/;
  * @param plan - the columns to read
  */
 export function readColumns(table: Table, plan: Plan): RawColumns {
-  const read = numberReader(table.style);
-  const stampReader =
-    plan.time?.column.form === 'clock' ? readClock : plan.time?.column.form === 'date' ? dateReader() : read;
-  const timeIndex = plan.time?.column.index;
-  const { sensor } = plan;
-  const indexes = plan.axes.map(({ column }) => column.index);
-  const needed = Math.max(...indexes, timeIndex ?? 0);
-  const stamps = timeIndex === undefined ? undefined : new Growing(table.expectedRows);
-  const axes = indexes.map(() => new Growing(table.expectedRows));
-  const bad = new Faults();
+  const target = new Target(table, plan);
+  const needed = Math.max(...plan.axes.map(({ column }) => column.index), plan.time?.column.index ?? 0);
   const ragged = new Faults();
   table.forEachBlock((rows, firstLine) => {
     for (let i = 0; i < rows.length; i++) {
       const row = rows[i] ?? [];
-      if (row.length <= needed || row.length !== table.width) {
-        if (isBlank(row)) continue;
-        if (row.length <= needed || hasMore(row, table.width)) {
-          ragged.add(firstLine + i);
-          continue;
-        }
-      }
-      if (sensor && (row[sensor.index] ?? '').trim() !== sensor.name) continue;
-      if (stamps && timeIndex !== undefined) {
-        const stamp = stampReader(row[timeIndex] ?? '');
-        if (stamp !== stamp) {
-          if (!SKIPPED.test(row[0] ?? '')) bad.add(firstLine + i);
-          continue;
-        }
-        stamps.push(stamp);
-      }
-      for (let k = 0; k < axes.length; k++) {
-        const value = read(row[indexes[k] ?? 0] ?? '');
-        if (value !== value) bad.add(firstLine + i);
-        axes[k]?.push(value);
-      }
+      if (row.length === table.width) target.take(row, firstLine + i);
+      else if (isBlank(row)) continue;
+      else if (row.length <= needed || hasMore(row, table.width)) ragged.add(firstLine + i);
+      else target.take(row, firstLine + i);
     }
   });
-  const columns = axes.map((axis) => axis.values());
-  return {
-    stamps: stamps?.values() ?? new Float64Array(0),
-    axes: columns,
-    badCells: bad.summary(),
-    raggedRows: ragged.summary(),
-    rows: columns[0]?.length ?? 0,
-  };
+  return { ...target.columns(), raggedRows: ragged.summary() };
+}
+
+/** Takes rows in and gives columns out. */
+class Target {
+  readonly #read: (cell: string) => number;
+  readonly #readStamp: (cell: string) => number;
+  readonly #timeIndex: number;
+  readonly #indexes: readonly number[];
+  readonly #sensor: Plan['sensor'];
+  readonly #stamps: Growing;
+  readonly #axes: readonly Growing[];
+  readonly #bad = new Faults();
+
+  constructor(table: Table, { time, axes, sensor }: Plan) {
+    this.#read = numberReader(table.style);
+    const form = time?.column.form ?? 'number';
+    this.#readStamp = form === 'number' ? this.#read : form === 'clock' ? readClock : dateReader();
+    this.#timeIndex = time?.column.index ?? -1;
+    this.#indexes = axes.map(({ column }) => column.index);
+    this.#sensor = sensor;
+    this.#stamps = new Growing(time ? table.expectedRows : 0);
+    this.#axes = axes.map(() => new Growing(table.expectedRows));
+  }
+
+  take(row: readonly string[], line: number): void {
+    if (this.#sensor && (row[this.#sensor.index] ?? '').trim() !== this.#sensor.name) return;
+    if (this.#timeIndex >= 0) {
+      const stamp = this.#readStamp(row[this.#timeIndex] ?? '');
+      if (Number.isNaN(stamp)) {
+        if (!isBlank(row)) this.#bad.add(line);
+        return;
+      }
+      this.#stamps.push(stamp);
+    }
+    for (let k = 0; k < this.#axes.length; k++) {
+      const value = this.#read(row[this.#indexes[k] ?? 0] ?? '');
+      if (Number.isNaN(value)) this.#bad.add(line);
+      this.#axes[k]?.push(value);
+    }
+  }
+
+  columns(): Omit<RawColumns, 'raggedRows'> {
+    const axes = this.#axes.map((axis) => axis.values());
+    return { stamps: this.#stamps.values(), axes, badCells: this.#bad.summary(), rows: axes[0]?.length ?? 0 };
+  }
 }
 
 function isBlank(row: readonly string[]): boolean {

@@ -115,8 +115,7 @@ function quantityOf(words: readonly string[], axis: Header['axis'], unit: Unit |
   );
   if (axis !== undefined) return axisQuantity(found, words, unit);
   if (found[0] === 'rotation' || found[0] === 'frequency' || found[0] === 'position') return found[0];
-  if (found.includes('magnitude')) return 'magnitude';
-  if (words.length === 1 && words[0] === 'mag') return 'magnitude';
+  if (found.includes('magnitude') || words.join('') === 'mag') return 'magnitude';
   if (found[0] !== undefined) return found[0];
   if (unit?.quantity === 'time' || unit?.quantity === 'frequency') return unit.quantity;
   return unit?.quantity === 'acceleration' ? 'acceleration' : 'unsaid';

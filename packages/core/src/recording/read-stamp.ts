@@ -56,19 +56,21 @@ function splitDate(cell: string): SplitDate | undefined {
   return dateParts(dayFirst ? [year, two, one] : [year, one, two], rest);
 }
 
-function dateParts(
-  [year, month, day]: readonly (string | undefined)[],
-  time: string | undefined,
-): SplitDate | undefined {
-  if (Number(month) < 1 || Number(month) > 12 || Number(day) < 1 || Number(day) > 31) return undefined;
+function dateParts([year, month, day]: readonly (string | undefined)[], time = ''): SplitDate | undefined {
+  const within = (text: string | undefined, most: number): boolean =>
+    Number(text) >= 1 && Number(text) <= most;
+  if (!within(month, 12) || !within(day, 31)) return undefined;
   const midnight = Date.UTC(Number(year), Number(month) - 1, Number(day)) / 1000;
-  if (time === undefined || time === '') return { midnight, seconds: 0 };
+  const seconds = time === '' ? 0 : secondsOfDay(time);
+  return seconds === undefined ? undefined : { midnight, seconds };
+}
+
+function secondsOfDay(time: string): number | undefined {
   const match = TIME_OF_DAY.exec(time);
   if (!match) return undefined;
-  const [, hour = '0', minute = '0', second = '0', fraction = '', half = '', zone = ''] = match;
+  const [, hour = '0', minute = '0', second = '0', fraction = '0', half = '', zone = ''] = match;
   const hours = half === '' ? Number(hour) : (Number(hour) % 12) + (/^p/i.test(half) ? 12 : 0);
-  const inDay = 3600 * hours + 60 * Number(minute) + Number(`${second}.${fraction || '0'}`);
-  return { midnight, seconds: inDay - offset(zone) };
+  return 3600 * hours + 60 * Number(minute) + Number(`${second}.${fraction}`) - offset(zone);
 }
 
 function offset(zone: string): number {

@@ -27,8 +27,7 @@ export function scanSamples(samples: Float64Array): Scan {
   let run = 0;
   let longestRun = 0;
   let last = NaN;
-  for (let i = 0; i < samples.length; i++) {
-    const sample = samples[i] ?? 0;
+  for (const sample of samples) {
     if (sample === last) {
       repeats++;
       run++;

@@ -31,18 +31,21 @@ export function splineEvenly(samples: Float64Array, { times, period }: Uneven): 
 /** Thomas' elimination of the spline's three-banded equations, with no bending at the ends. */
 function secondDerivatives(samples: Float64Array, times: Float64Array): Float64Array {
   const n = samples.length;
+  const spans = steps(times);
+  const slopes = steps(samples).map((rise, i) => rise / (spans[i] ?? 1));
   const upper = new Float64Array(n);
   const result = new Float64Array(n);
   for (let i = 1; i < n - 1; i++) {
-    const left = (times[i] ?? 0) - (times[i - 1] ?? 0);
-    const right = (times[i + 1] ?? 0) - (times[i] ?? 0);
-    const slopes =
-      ((samples[i + 1] ?? 0) - (samples[i] ?? 0)) / right -
-      ((samples[i] ?? 0) - (samples[i - 1] ?? 0)) / left;
+    const left = spans[i - 1] ?? 0;
+    const right = spans[i] ?? 0;
     const pivot = 2 * (left + right) - left * (upper[i - 1] ?? 0);
     upper[i] = right / pivot;
-    result[i] = (6 * slopes - left * (result[i - 1] ?? 0)) / pivot;
+    result[i] = (6 * ((slopes[i] ?? 0) - (slopes[i - 1] ?? 0)) - left * (result[i - 1] ?? 0)) / pivot;
   }
   for (let i = n - 2; i > 0; i--) result[i] = (result[i] ?? 0) - (upper[i] ?? 0) * (result[i + 1] ?? 0);
   return result;
+}
+
+function steps(values: Float64Array): Float64Array {
+  return values.subarray(1).map((value, i) => value - (values[i] ?? 0));
 }

@@ -71,7 +71,7 @@ function walk(
   visit: Parameters<Table['forEachBlock']>[0],
 ): void {
   // A quoted cell may hold a line break, which a block must not cut.
-  const quoted = text.indexOf('"', body) !== -1;
+  const quoted = text.includes('"', body);
   let position = body;
   let line = headLines + 1;
   while (position < text.length) {

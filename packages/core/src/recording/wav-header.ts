@@ -1,4 +1,5 @@
 import { RecordingError } from './recording-error.js';
+import { chunksFollow, findChunks, nameAt, nextChunk, UNKNOWN_SIZE, type Chunk } from './wav-chunks.js';
 
 /** What the header of a WAV file says, once it is held against the file's true length. */
 export interface WavHeader {
@@ -14,13 +15,6 @@ export interface WavHeader {
   readonly notes: readonly string[];
 }
 
-interface Chunk {
-  readonly id: string;
-  readonly start: number;
-  /** As the header writes it, or as ds64 corrects it. */
-  readonly size: number;
-}
-
 interface Format {
   readonly tag: number;
   readonly channels: number;
@@ -32,9 +26,7 @@ interface Format {
 const PCM = 1;
 const FLOAT = 3;
 const EXTENSIBLE = 0xfffe;
-const UNKNOWN_SIZE = 0xffffffff;
 const JUNK_SEARCHED = 1 << 16;
-const MOST_CHUNKS = 10_000;
 
 /** Registered wave format tags, from memory of RFC 2361 (E. Fleischman, WAVE and AVI Codec Registries, 1998). */
 const TAGS: ReadonlyMap<number, string> = new Map([
@@ -109,22 +101,15 @@ function fault(code: RecordingError['code'], found: string, remedy: string, offs
   return new RecordingError('readWav', { code, found, remedy, ...(offset === undefined ? {} : { offset }) });
 }
 
-function name(view: DataView, start: number, length = 4): string {
-  let text = '';
-  for (let i = start; i < Math.min(start + length, view.byteLength); i++)
-    text += String.fromCharCode(view.getUint8(i));
-  return text;
-}
-
 function isContainer(view: DataView, start: number): boolean {
-  const id = name(view, start);
-  return (id === 'RIFF' || id === 'RF64' || id === 'BW64') && name(view, start + 8) === 'WAVE';
+  const id = nameAt(view, start);
+  return (id === 'RIFF' || id === 'RF64' || id === 'BW64') && nameAt(view, start + 8) === 'WAVE';
 }
 
 function checkContainer(view: DataView): void {
   if (view.byteLength === 0) throw fault('empty', 'the file is empty.', 'Record it again.');
   if (isContainer(view, 0)) return;
-  const foreign = FOREIGN.find(([start, mark]) => name(view, start, mark.length) === mark)?.[2];
+  const foreign = FOREIGN.find(([start, mark]) => nameAt(view, start, mark.length) === mark)?.[2];
   if (foreign !== undefined) {
     throw fault(
       'compressed',
@@ -132,16 +117,16 @@ function checkContainer(view: DataView): void {
       'Convert it to WAV (PCM) with a sound editor, or let the recorder save WAV.',
     );
   }
-  if (name(view, 0) === 'RIFX')
+  if (nameAt(view, 0) === 'RIFX')
     throw fault(
       'unsupported',
       'this is a WAV file with its bytes reversed (RIFX).',
       'Save it again as plain WAV.',
     );
-  if (name(view, 0) === 'RIFF')
+  if (nameAt(view, 0) === 'RIFF')
     throw fault(
       'not-wav',
-      `this is a RIFF file of kind "${printable(name(view, 8))}", not a WAV file.`,
+      `this is a RIFF file of kind "${printable(nameAt(view, 8))}", not a WAV file.`,
       'Export the sound as WAV (PCM).',
       8,
     );
@@ -165,49 +150,6 @@ function checkContainer(view: DataView): void {
 
 function printable(text: string): string {
   return text.replace(/[^\u0020-\u007e]/g, '?');
-}
-
-interface Found {
-  readonly format: Chunk | undefined;
-  readonly data: Chunk | undefined;
-  /** Place after the data chunk, by its stated size. */
-  readonly after: number;
-  /** ds64 gave the sizes. */
-  readonly wide: boolean;
-}
-
-function findChunks(view: DataView): Found {
-  let format: Chunk | undefined;
-  let data: Chunk | undefined;
-  let wideData: number | undefined;
-  let position = 12;
-  for (let count = 0; position + 8 <= view.byteLength && count < MOST_CHUNKS; count++) {
-    const id = name(view, position);
-    const written = view.getUint32(position + 4, true);
-    const start = position + 8;
-    if (id === 'ds64' && start + 16 <= view.byteLength) wideData = Number(view.getBigUint64(start + 8, true));
-    const size = id === 'data' && written === UNKNOWN_SIZE && wideData !== undefined ? wideData : written;
-    if (id === 'fmt ' && !format) format = { id, start, size };
-    if (id === 'data' && !data) data = { id, start, size };
-    if (data && format) break;
-    position = nextChunk(view, start + size);
-  }
-  return {
-    format,
-    data,
-    after: data ? data.start + data.size : view.byteLength,
-    wide: wideData !== undefined,
-  };
-}
-
-/** Chunks begin at even places; some writers forget the padding. */
-function nextChunk(view: DataView, end: number): number {
-  if (end % 2 === 0) return end;
-  return isChunkName(name(view, end)) && !isChunkName(name(view, end + 1)) ? end : end + 1;
-}
-
-function isChunkName(text: string): boolean {
-  return /^[\u0020-\u007e]{4}$/.test(text);
 }
 
 function readFormat(view: DataView, { start, size }: Chunk): Format | undefined {
@@ -286,13 +228,4 @@ function dataBytes(
     notes.push(`After the sound stand ${rest} bytes that belong to no chunk; they were left aside.`);
   }
   return data.size;
-}
-
-function chunksFollow(view: DataView, start: number): boolean {
-  let position = start;
-  for (let count = 0; position + 8 <= view.byteLength; count++) {
-    if (count > MOST_CHUNKS || !isChunkName(name(view, position))) return false;
-    position = nextChunk(view, position + 8 + view.getUint32(position + 4, true));
-  }
-  return position <= view.byteLength + 1;
 }
