@@ -16,7 +16,9 @@ const CORE: Record<string, readonly string[]> = {
   spectrum: ['internal', 'numerics', 'recording'],
   orders: ['internal', 'numerics', 'recording', 'spectrum'],
   drive: ['internal', 'numerics', 'line'],
-  study: ['internal', 'numerics', 'line', 'motion', 'whirl', 'drive'],
+  twist: ['internal', 'numerics', 'line', 'motion'],
+  loads: ['internal', 'numerics', 'line', 'motion', 'drive', 'twist'],
+  study: ['internal', 'numerics', 'line', 'motion', 'whirl', 'drive', 'twist', 'loads'],
   simulate: ['internal', 'numerics', 'line', 'motion', 'whirl', 'recording'],
   diagnosis: ['internal', 'numerics', 'line', 'motion', 'whirl', 'recording', 'spectrum', 'orders', 'study'],
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleLine, noLoadSpeed, parseShaftLine } from '@sternline/core';
+import { lineWithout } from './motors.js';
 
 describe('noLoadSpeed', () => {
   it('is the speed constant times the voltage left by the no-load current', () => {
@@ -13,7 +14,7 @@ describe('noLoadSpeed', () => {
   });
 
   it('is unknown without a motor or a supply', () => {
-    const { motor: _, ...rest } = exampleLine();
-    expect(noLoadSpeed(parseShaftLine(rest))).toBeUndefined();
+    expect(noLoadSpeed(lineWithout('motor'))).toBeUndefined();
+    expect(noLoadSpeed(lineWithout('supply'))).toBeUndefined();
   });
 });
