@@ -24,6 +24,7 @@ import type {
 } from './leaves/leaf-events.js';
 import './leaves/line-sheet.js';
 import './leaves/project-bar.js';
+import { withLevels } from './leaves/ruler-input.js';
 import './leaves/speed-bench.js';
 import './leaves/trials-leaf.js';
 import { modesToShow } from './leaves/whirl-words.js';
@@ -241,14 +242,7 @@ export class AppRoot extends LitElement {
   }
 
   private onLevels({ levels }: LevelsMeasuredEvent): void {
-    const byTrial = new Map(this.levels);
-    for (const { trialId } of levels) {
-      byTrial.set(
-        trialId,
-        levels.filter((level) => level.trialId === trialId),
-      );
-    }
-    this.levels = byTrial;
+    this.levels = withLevels(this.levels, levels);
   }
 
   private async takeFiles(files: readonly File[]): Promise<void> {

@@ -1,4 +1,4 @@
-import { max, scaleLinear } from 'd3';
+import { max, rollup, scaleLinear } from 'd3';
 
 /** Speeds not to dwell in, in the ruler's unit. */
 export interface RulerBand {
@@ -82,12 +82,7 @@ export function layoutRuler(input: RulerInput, room: RulerRoom): Ruler {
   const axis = room.height - AXIS;
   const lanes = layoutLanes(input, axis);
   const lane = (order: number) => lanes.find((found) => found.order === order);
-  const most = new Map(
-    lanes.map(({ order }) => [
-      order,
-      max(input.levels, (level) => (level.order === order ? level.amplitude : 0)),
-    ]),
-  );
+  const most = rollup(input.levels, (levels) => max(levels, ({ amplitude }) => amplitude) ?? 0, likeness);
   return {
     axis,
     ticks: makeTicks(scale, room.width),
@@ -101,8 +96,9 @@ export function layoutRuler(input: RulerInput, room: RulerRoom): Ruler {
     levels: input.levels.flatMap((level) => {
       const place = lane(level.order);
       if (!place || level.speed > input.top) return [];
-      const share = Math.sqrt(level.amplitude / (most.get(level.order) ?? level.amplitude) || 0);
-      return [{ ...level, x: scale(level.speed), y: place.y + place.height / 2, radius: 2.5 + 2.5 * share }];
+      const share = Math.sqrt(level.amplitude / (most.get(likeness(level)) ?? 0) || 0);
+      const radius = Math.min(2.5 + 3 * share, place.height / 2);
+      return [{ ...level, x: scale(level.speed), y: place.y + place.height / 2, radius }];
     }),
     wanted: scale(input.wanted),
     limit: scale(Math.min(input.limit, input.top)),
@@ -122,12 +118,16 @@ export function niceTop(speed: number): number {
   return top;
 }
 
+/** Only levels of one order in one unit are compared with each other. */
+function likeness({ order, unit }: RulerLevel): string {
+  return `${order} ${unit}`;
+}
+
 type Scale = ReturnType<typeof scaleLinear<number>>;
 
 function layoutLanes({ bands, levels }: RulerInput, axis: number): Ruler['lanes'] {
-  const orders = [...new Set([...bands, ...levels].map(({ order }) => order))]
-    .sort((a, b) => a - b)
-    .slice(0, 6);
+  const shown = [...bands, ...levels.filter(({ seen }) => seen)];
+  const orders = [...new Set(shown.map(({ order }) => order))].sort((a, b) => a - b).slice(0, 6);
   const height = (axis - TOP) / Math.max(1, orders.length);
   return orders.map((order, index) => ({ order, y: TOP + height * index, height }));
 }

@@ -1,4 +1,5 @@
 import type { Assessment, AvoidBand } from '@sternline/core';
+import { group } from 'd3';
 import type { RulerBand, RulerLevel } from '../charts/speed-ruler-geometry.js';
 import type { OrderLevel } from '../elements/events.js';
 import type { Units } from '../model/project.js';
@@ -21,6 +22,14 @@ export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[
     label: MODES[band.mode] ?? `${band.order}× ${DRIVEN[band.excitation]}`,
     marks: band.criticalSpeeds.map((speed) => toScreen(speed, 'speed', units)),
   }));
+}
+
+/** Levels by trial, with those of a newer analysis in the place of the old. */
+export function withLevels(
+  known: ReadonlyMap<string, readonly OrderLevel[]>,
+  levels: readonly OrderLevel[],
+): ReadonlyMap<string, readonly OrderLevel[]> {
+  return new Map([...known, ...group(levels, ({ trialId }) => trialId)]);
 }
 
 /** Measured levels as the ruler takes them. */

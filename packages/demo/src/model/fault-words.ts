@@ -11,7 +11,8 @@ import { formatFigure, type ScreenQuantity } from './units.js';
  */
 export function faultWords({ path, condition, got }: LineFault, units: Units): string {
   const quantity = quantityOf(path);
-  const must = sayPlaces(quantity ? sayNumbers(condition, quantity, units) : condition);
+  const plain = condition.replace(/finite /g, '').replace(SI_UNIT, '');
+  const must = sayPlaces(quantity ? sayNumbers(plain, quantity, units) : plain);
   if (typeof got !== 'number') return `Must be ${must}.`;
   if (Number.isNaN(got)) return `Must be ${must}.`;
   return `Must be ${must}, not ${quantity ? formatFigure(got, quantity, units) : String(got)}.`;
@@ -27,6 +28,9 @@ export function partOfPath(path: string): string | undefined {
   if (joint !== undefined) return `joint-${joint}`;
   return /^(motor|propeller)/.exec(path)?.[0] ?? (path.startsWith('supply') ? 'motor' : undefined);
 }
+
+/** The reader's unit stands beside each number instead. */
+const SI_UNIT = / in (rad\/s per volt|kg·m²|kg·m|N·m\/rad|N·m|N\/m|kg|rad|Pa|m|Ω|A|V)(?=[ ,]|$)/;
 
 function sayNumbers(text: string, quantity: ScreenQuantity, units: Units): string {
   return text.replace(/(?<![\w[.])\d+(\.\d+)?(e[+-]?\d+)?(?![\w\]])/g, (number) =>
