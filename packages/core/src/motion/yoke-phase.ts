@@ -133,7 +133,9 @@ function nearestTooth(choice: Choice, count: number): ToothPlace {
     const teeth = Math.round((choice.change + half) / pitch);
     return { teeth, off: Math.abs(teeth * pitch - choice.change - half) };
   });
-  const { teeth } = places.reduce((a, b) => (b.off < a.off - SETTLED ? b : a));
+  const least = Math.min(...places.map(({ off }) => off));
+  const nearest = places.filter(({ off }) => off <= least + SETTLED).map(({ teeth }) => teeth);
+  const teeth = nearest.reduce((a, b) => (Math.abs(b) < Math.abs(a) ? b : a));
   const turn = teeth * pitch;
   return {
     teeth: teeth === 0 ? 0 : teeth,
