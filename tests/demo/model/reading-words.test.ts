@@ -25,10 +25,10 @@ describe('listWords', () => {
 
 describe('resolutionSentence', () => {
   it('states line spacing and averages, or that there are none', () => {
-    expect(resolutionSentence({ segmentLength: 512, step: 0.397, segments: 21 })).toBe(
+    expect(resolutionSentence({ segmentLength: 512, step: 0.397, overlap: 0.5, segments: 21 })).toBe(
       'Lines 0.4 Hz apart, averaged over 21 half-overlapping pieces.',
     );
-    expect(resolutionSentence({ segmentLength: 512, step: 10, segments: 1 })).toContain(
+    expect(resolutionSentence({ segmentLength: 512, step: 10, overlap: 0.5, segments: 1 })).toContain(
       'nothing is averaged',
     );
   });

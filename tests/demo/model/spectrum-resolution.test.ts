@@ -21,11 +21,14 @@ describe('spectrumResolution', () => {
         fc.double({ min: 10, max: 50_000, noNaN: true }),
         fc.double({ min: 0.1, max: 500, noNaN: true }),
         (samples, sampleRate, shaft) => {
-          const { segmentLength, step, segments } = spectrumResolution({ sampleRate, samples }, shaft);
+          const { segmentLength, step, overlap, segments } = spectrumResolution(
+            { sampleRate, samples },
+            shaft,
+          );
           expect(segmentLength & (segmentLength - 1)).toBe(0);
           expect(segmentLength).toBeLessThanOrEqual(samples);
           expect(step).toBeCloseTo(sampleRate / segmentLength, 9);
-          expect((segments + 1) * (segmentLength / 2)).toBeLessThanOrEqual(samples + segmentLength / 2);
+          expect(segmentLength + (segments - 1) * segmentLength * (1 - overlap)).toBeLessThanOrEqual(samples);
         },
       ),
     );

@@ -36,7 +36,9 @@ export const chartStyles = css`
   }
   .area {
     fill: var(--ink);
-    stroke: none;
+    stroke: var(--ink);
+    stroke-width: 1;
+    stroke-linejoin: round;
   }
   .figure {
     touch-action: pan-y;

@@ -37,6 +37,10 @@ export class TrialReading extends LitElement {
         max-width: 70ch;
         line-height: 1.45;
       }
+      tbody th,
+      tbody td {
+        vertical-align: middle;
+      }
       .again {
         align-items: end;
         margin: var(--gap) 0;

@@ -24,6 +24,9 @@ export class AnalyseAgainEvent extends Event {
   }
 }
 
+/** How the last good answer looks while another is made, and where none could be. */
+const MARKS = { waiting: 'busy', working: 'busy', done: '', cancelled: 'stale', failed: 'stale' } as const;
+
 /** One trial: what was read, at which speed, what it says, and the figures behind it. */
 @customElement('trial-report')
 export class TrialReport extends LitElement {
@@ -36,6 +39,26 @@ export class TrialReport extends LitElement {
       }
       section {
         margin-bottom: var(--gap-large);
+      }
+      .head {
+        min-height: var(--touch);
+      }
+      .head h4 {
+        margin: 0;
+      }
+      .head progress-bar {
+        flex: 1 1 16rem;
+        animation: appear 0s 0.25s backwards;
+      }
+      /* Work that is done in a moment shows no bar. */
+      @keyframes appear {
+        from {
+          visibility: hidden;
+        }
+      }
+      .busy {
+        opacity: 0.6;
+        transition: opacity 0.1s 0.25s;
       }
       .facts {
         display: flex;
@@ -60,7 +83,7 @@ export class TrialReport extends LitElement {
   protected override render() {
     const { trial, state } = this;
     if (!trial) return nothing;
-    const stale = state.analysis !== undefined && state.kind !== 'done';
+    const shown = state.analysis === undefined ? '' : MARKS[state.kind];
     return html`
       <h3>${trial.name}</h3>
       <section>
@@ -77,13 +100,15 @@ export class TrialReport extends LitElement {
           @speed-told=${this.onSpeed}
         ></trial-speed>
       </section>
-      ${this.renderProgress()}
       <p class="unseen" role="status">
         ${state.kind === 'done' && state.analysis ? summary(state.analysis) : ''}
       </p>
-      <div class=${stale ? 'stale' : ''}>
+      <div class="head row">
+        <h4>What it is</h4>
+        ${this.renderProgress()}
+      </div>
+      <div class=${shown}>
         <section>
-          <h4>${state.analysis ? 'What it is' : ''}</h4>
           <trial-answer .analysis=${state.analysis}></trial-answer>
         </section>
         <trial-figures .trial=${trial} .analysis=${state.analysis} .line=${this.line}></trial-figures>

@@ -11,8 +11,8 @@ import type { SpectrumResolution } from './spectrum-resolution.js';
  * @returns one spectrum a channel; none where gaps leave no whole segment
  */
 export function channelSpectra(recording: Recording, resolution: SpectrumResolution): ChannelSpectrum[] {
-  const { segmentLength, step } = resolution;
-  const options = { segmentLength, gaps: recording.sampling.gaps };
+  const { segmentLength, step, overlap } = resolution;
+  const options = { segmentLength, overlap, gaps: recording.sampling.gaps };
   return recording.channels
     .flatMap(({ name, unit, samples }) => {
       const amplitude = attempt(() => amplitudeSpectrum(samples, recording.sampleRate, options).amplitude);

@@ -30,10 +30,10 @@ const RATE_SOURCES = {
  * @param resolution - how it was cut
  * @returns line spacing and averages
  */
-export function resolutionSentence({ step, segments }: SpectrumResolution): string {
+export function resolutionSentence({ step, segments, overlap }: SpectrumResolution): string {
   const spacing = `Lines ${step.toPrecision(2).replace(/\.?0+$/, '')} Hz apart`;
   if (segments < 2) return `${spacing}, from the whole recording in one piece: nothing is averaged.`;
-  return `${spacing}, averaged over ${segments} half-overlapping pieces.`;
+  return `${spacing}, averaged over ${segments} ${overlap > 0 ? 'half-overlapping ' : ''}pieces.`;
 }
 
 /**

@@ -4,13 +4,17 @@ export interface SpectrumResolution {
   readonly segmentLength: number;
   /** Hz between lines. */
   readonly step: number;
-  /** How many half-overlapping segments are averaged. */
+  /** Share of a segment that the next one repeats. */
+  readonly overlap: 0 | 0.5;
+  /** How many segments are averaged. */
   readonly segments: number;
 }
 
 /** Lines between one order and the next, wanted; segments to average, wanted. */
 const LINES_AN_ORDER = 24;
 const SEGMENTS = 8;
+/** Segments end to end from which overlapping ones would only cost time. */
+const PLENTY = 60;
 /** s; longer segments smear a shaft speed that wanders, as a battery model's does. */
 const LONGEST = 4;
 
@@ -35,8 +39,9 @@ export function spectrumResolution(
     2,
     Math.min(powerOfTwo(samples), powerOfTwo(seconds * sampleRate * Math.SQRT2)),
   );
-  const segments = Math.max(1, Math.floor((samples - segmentLength) / (segmentLength / 2)) + 1);
-  return { segmentLength, step: sampleRate / segmentLength, segments };
+  const overlap = samples / segmentLength > PLENTY ? 0 : 0.5;
+  const segments = Math.max(1, Math.floor((samples - segmentLength) / (segmentLength * (1 - overlap))) + 1);
+  return { segmentLength, step: sampleRate / segmentLength, overlap, segments };
 }
 
 /** The greatest power of two that is not above `samples`: its transform is the fastest. */
