@@ -1,3 +1,6 @@
+import { quantile } from './quantile.js';
+import { strided } from './strided.js';
+
 /** A stretch of rows: from the first, up to but without the last. */
 export interface Piece {
   readonly from: number;
@@ -16,6 +19,10 @@ const ALWAYS_FILLED = 20_000;
 export function longestPiece(stamps: Float64Array): Piece {
   const n = stamps.length;
   const pauses = stamps.subarray(1).map((stamp, i) => stamp - (stamps[i] ?? 0));
+  // Most files have few pauses, and a sample of them shows it without sorting all.
+  const likely = quantile(strided(pauses, 2000), 0.5);
+  const excess = pauses.reduce((sum, pause) => (pause > 2 * likely ? sum + pause : sum), 0);
+  if (likely > 0 && excess <= Math.max(2 * n, ALWAYS_FILLED) * likely) return { from: 0, to: n };
   const sorted = pauses.slice().sort();
   const usual = sorted.subarray(0, sorted.length - Math.min(8, Math.floor(n / 10)));
   const typical = usual.reduce((sum, pause) => sum + pause, 0) / Math.max(usual.length, 1);

@@ -1,6 +1,7 @@
 import { type Plan } from './choose-columns.js';
 import { quantile } from './quantile.js';
 import { RecordingError } from './recording-error.js';
+import { strided } from './strided.js';
 import { parseUnit } from './units.js';
 import { type TimeUnit } from './types.js';
 
@@ -65,10 +66,11 @@ function pastMidnight(raw: Float64Array): Float64Array {
 }
 
 function guessUnit(raw: Float64Array): ScaledStamps {
-  const sorted = raw.slice().sort();
+  const rising = raw.every((stamp, i) => i === 0 || stamp >= (raw[i - 1] ?? stamp));
+  const sorted = rising ? raw : raw.slice().sort();
   const steps = sorted.subarray(1).map((stamp, i) => stamp - (sorted[i] ?? 0));
   const span = (sorted.at(-1) ?? 0) - (sorted[0] ?? 0);
-  const middle = quantile(steps, 0.5);
+  const middle = quantile(strided(steps, 5000), 0.5);
   const step = middle > 0 ? middle : span / Math.max(raw.length - 1, 1);
   if (!(step > 0)) throw standing();
   if (step === 1 && steps.every((value) => value === 1)) throw counting();

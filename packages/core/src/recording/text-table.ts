@@ -19,8 +19,8 @@ export interface Table {
   readonly forEachBlock: (visit: (rows: readonly (readonly string[])[], line: number) => void) => void;
 }
 
-/** Blocks keep memory at a few rows' worth of strings instead of the whole file's. */
-const BLOCK_CHARACTERS = 1 << 19;
+/** Small enough that a block's strings are dropped before the collector has to move them. */
+const BLOCK_CHARACTERS = 1 << 16;
 
 /**
  * Lays a delimited text out as a table.
