@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { appStyles } from './app-styles.js';
-import type { ModeChosenEvent, PartChosenEvent } from './charts/chart-events.js';
+import type { ModeChosenEvent, PartChosenEvent, TurnReadEvent } from './charts/chart-events.js';
 import { lineParts } from './charts/line-parts.js';
 import type {
   ChoiceChangedEvent,
@@ -45,6 +45,8 @@ export class AppRoot extends LitElement {
   @state() private leaf = 'line';
   @state() private chosenPart = '';
   @state() private mode = 0;
+  /** rad, angle of the motor shaft that is being read out. */
+  @state() private turn = 0;
   /** rad/s, while a hand moves the mark on the ruler. */
   @state() private movingSpeed: number | undefined;
   @state() private levels: ReadonlyMap<string, readonly OrderLevel[]> = new Map();
@@ -71,6 +73,7 @@ export class AppRoot extends LitElement {
       </nav>
       <main
         @part-choose=${this.onPart}
+        @turn-read=${(event: TurnReadEvent) => (this.turn = event.angle)}
         @mode-choose=${(event: ModeChosenEvent) => (this.mode = event.mode)}
         @line-edited=${(event: LineEditedEvent) => {
           this.desk.editLine(event.line);
@@ -114,6 +117,7 @@ export class AppRoot extends LitElement {
         .assessment=${assessment}
         .chosenPart=${this.leaf === 'line' ? this.partIn(open) : ''}
         .mode=${modes[this.mode] ?? modes[0]}
+        .turn=${this.leaf === 'turning' ? this.turn : 0}
         .units=${project.units}
         .note=${project.note}
         ?stale=${this.desk.draft !== undefined}

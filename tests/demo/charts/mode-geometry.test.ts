@@ -10,18 +10,18 @@ const figure = layoutMode(
     station,
     displacement,
     marks: [
-      { kind: 'support', name: 'Bush 1', station: 0 },
-      { kind: 'support', name: 'Bush 2', station: 0.4 },
-      { kind: 'disc', name: 'Propeller', station: 0.39 },
+      { kind: 'support', name: 'Bush 1', short: '1', station: 0 },
+      { kind: 'support', name: 'Bush 2', short: '2', station: 0.4 },
+      { kind: 'disc', name: 'Propeller', short: '3', station: 0.39 },
     ],
   },
-  { width: 400, height: 230 },
+  { width: 600, height: 230 },
 );
 
 describe('layoutMode', () => {
   it('draws the largest movement as far as there is room, wherever its sign', () => {
     expect(figure.largest.station).toBeCloseTo(0.2, 12);
-    expect(figure.largest.x).toBeCloseTo(200, 9);
+    expect(figure.largest.x).toBeCloseTo(300, 9);
     expect(figure.largest.y).toBeGreaterThan(figure.axis);
   });
 
@@ -40,7 +40,7 @@ describe('layoutMode', () => {
   it('breaks the curve where one shaft ends and the next begins', () => {
     const hinged = layoutMode(
       { shaft: station.map((_, index) => (index < 20 ? 0 : 1)), station, displacement, marks: [] },
-      { width: 400, height: 230 },
+      { width: 600, height: 230 },
     );
     expect(hinged.path.match(/M/g)).toHaveLength(2);
     expect(figure.path.match(/M/g)).toHaveLength(1);

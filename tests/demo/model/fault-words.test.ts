@@ -38,7 +38,7 @@ describe('faultWords', () => {
       'metric',
       'Must be a speed constant greater than 0\u00a0rpm/V, not −9.55\u00a0rpm/V.',
     ],
-    ['shafts[1].length', NaN, 'metric', 'Must be a length greater than 0\u00a0mm.'],
+    ['shafts[1].length', NaN, 'metric', 'Has no value that can be used.'],
   ] as const)('says what is wrong with %s = %d in %s units', (path, value, units, words) => {
     expect(faultWords(faultOf(path, value), units)).toBe(words);
   });

@@ -27,10 +27,19 @@ export class ModeChosenEvent extends Event {
   }
 }
 
+/** The user reads the turn out at this angle of the motor shaft, in rad. */
+export class TurnReadEvent extends Event {
+  static readonly type = 'turn-read';
+  constructor(readonly angle: number) {
+    super(TurnReadEvent.type, OUTWARD);
+  }
+}
+
 declare global {
   interface HTMLElementEventMap {
     'part-choose': PartChosenEvent;
     'speed-move': SpeedMovedEvent;
     'mode-choose': ModeChosenEvent;
+    'turn-read': TurnReadEvent;
   }
 }

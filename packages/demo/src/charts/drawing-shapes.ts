@@ -17,6 +17,11 @@ export function yokePath(radius: number, side: 1 | -1): string {
   return `M${back},${-radius * 0.55} L${-side * radius * 0.5},${-radius} L${side * radius * 0.35},${-radius} L${side * radius * 0.35},${-radius * 0.55} L${-side * radius * 0.45},${-radius * 0.5} L${-side * radius * 0.45},${radius * 0.5} L${side * radius * 0.35},${radius * 0.55} L${side * radius * 0.35},${radius} L${-side * radius * 0.5},${radius} L${back},${radius * 0.55} Z`;
 }
 
+/** A fork seen from the side while it turns: wide when its pins stand across the view, narrow when they point at the eye. */
+export function forkScale(angle: number): string {
+  return `scale(1,${(0.45 + 0.55 * Math.abs(Math.cos(angle))).toFixed(3)})`;
+}
+
 /** The arc between the directions before and after a joint. */
 export function arcPath({ origin, turn, turnAfter }: DrawnJoint, reach: number): string {
   const at = (degrees: number) => {

@@ -13,7 +13,7 @@ import {
   type DrawnShaft,
   type DrawnView,
 } from './drawing-geometry.js';
-import { angleLabelSpot, arcPath, bladePath, bowPath, frame, yokePath } from './drawing-shapes.js';
+import { angleLabelSpot, arcPath, bladePath, bowPath, forkScale, frame, yokePath } from './drawing-shapes.js';
 import type { DrawableLine } from './line-parts.js';
 import { SizeController } from './size-controller.js';
 
@@ -38,6 +38,8 @@ export class LineDrawing extends LitElement {
   @property() chosen = '';
   /** How each shaft moves in a whirl, drawn much larger than it is; empty draws none. */
   @property({ attribute: false }) bows: readonly ShaftBow[] = [];
+  /** rad, how far the motor shaft is turned: it shows in the forks of the joints and the blades. */
+  @property({ type: Number }) turn = 0;
   /** What to write at each joint, such as its angle. */
   @property({ attribute: false }) jointLabels: readonly string[] = [];
   /** What the scale bar says for its length in m. */
@@ -165,7 +167,7 @@ export class LineDrawing extends LitElement {
     const { at, radius, blades, part } = propeller;
     const hub = Math.max(4, radius * 0.22);
     const phases = Array.from({ length: blades }, (_, blade) =>
-      Math.cos((2 * Math.PI * blade) / blades + 0.35),
+      Math.cos((2 * Math.PI * blade) / blades + 0.35 + this.turn),
     );
     return svg`<g class=${this.classes('propeller', part)} data-part=${part} transform="translate(${at},0)">
       ${phases.map((phase) => svg`<path d=${bladePath(radius * phase, hub)} />`)}
@@ -178,9 +180,9 @@ export class LineDrawing extends LitElement {
     return svg`<g class=${this.classes('joint', joint.part)} data-part=${joint.part}>
       <g transform=${frame(joint)}>
         ${joint.kind === 'universal' && label ? svg`<line class="axis" x1="0" x2=${SWEEP + 10} y1="0" y2="0" />` : nothing}
-        <path d=${yokePath(radius, 1)} />
+        <path d=${yokePath(radius, 1)} transform=${forkScale(this.turn)} />
       </g>
-      <g transform="translate(${origin.x},${origin.y}) rotate(${turnAfter})"><path d=${yokePath(radius, -1)} /></g>
+      <g transform="translate(${origin.x},${origin.y}) rotate(${turnAfter})"><path d=${yokePath(radius, -1)} transform=${forkScale(this.turn + Math.PI / 2)} /></g>
       <circle cx=${origin.x} cy=${origin.y} r=${radius * 0.45} />
       ${label ? svg`<path class="angle" d=${arcPath(joint, SWEEP)} />` : nothing}
     </g>`;

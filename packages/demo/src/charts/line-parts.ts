@@ -67,17 +67,25 @@ function partsOfShaft(line: DrawableLine, { shaft, index }: Place): LinePart[] {
   return [...carried.sort((a, b) => a.at - b.at), ...jointPart(line, { shaft, index })];
 }
 
+// Bushes are counted along the line, wherever they stand in the list; those of the motor's own shaft by themselves.
 function supportParts(line: DrawableLine, { shaft, index }: Place): LinePart[] {
-  const before = line.shafts.slice(1, index).reduce((sum, other) => sum + other.supports.length, 0);
   const inMotor = index === 0 && line.motor !== undefined;
-  return shaft.supports.map((support, place) => ({
-    id: `support-${index}-${place}`,
-    kind: 'support',
-    name: inMotor ? 'Motor bearing' : `Bush ${before + place + 1}`,
-    shaft: index,
-    index: place,
-    at: support.at,
-  }));
+  const before = inMotor
+    ? 0
+    : line.shafts.slice(line.motor ? 1 : 0, index).reduce((sum, other) => sum + other.supports.length, 0);
+  return shaft.supports.map((support, place) => {
+    const rank = shaft.supports.filter(
+      (other, i) => other.at < support.at || (other.at === support.at && i < place),
+    );
+    return {
+      id: `support-${index}-${place}`,
+      kind: 'support',
+      name: `${inMotor ? 'Motor bearing' : 'Bush'} ${before + rank.length + 1}`,
+      shaft: index,
+      index: place,
+      at: support.at,
+    };
+  });
 }
 
 function discParts(line: DrawableLine, { shaft, index }: Place): LinePart[] {

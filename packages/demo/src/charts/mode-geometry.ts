@@ -13,6 +13,8 @@ export interface ModeInput {
 export interface ModeMark {
   readonly kind: 'support' | 'joint' | 'disc';
   readonly name: string;
+  /** Stands for the name where there is little room. */
+  readonly short: string;
   /** m along the developed length */
   readonly station: number;
 }

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { shared } from '../styles/shared.js';
+import { TurnReadEvent } from './chart-events.js';
 import { chartStyles } from './chart-styles.js';
 import { SizeController } from './size-controller.js';
 import { layoutTurn, type TurnFigure } from './turn-geometry.js';
@@ -117,7 +118,7 @@ export class TurnChart extends LitElement {
 
   private onMove(event: PointerEvent): void {
     if (!this.layout) return;
-    this.cursor = this.layout.share(event.clientX - this.getBoundingClientRect().left);
+    this.read(this.layout.share(event.clientX - this.getBoundingClientRect().left));
   }
 
   private onKeydown(event: KeyboardEvent): void {
@@ -134,7 +135,12 @@ export class TurnChart extends LitElement {
     const next = moves[event.key];
     if (next === undefined) return;
     event.preventDefault();
-    this.cursor = Math.min(1, Math.max(0, next));
+    this.read(Math.min(1, Math.max(0, next)));
+  }
+
+  private read(share: number): void {
+    this.cursor = share;
+    this.dispatchEvent(new TurnReadEvent(2 * Math.PI * share));
   }
 }
 

@@ -30,7 +30,8 @@ export class ChartFrame extends LitElement {
         gap: 0 0.25rem;
         align-items: center;
       }
-      .tools button {
+      .tools button,
+      summary {
         font-size: var(--text-small);
       }
     `,

@@ -118,9 +118,9 @@ export class NumberField extends LitElement {
 }
 
 function grouped(value: number): string {
-  return String(value)
-    .replace('-', '−')
-    .replace(/^(−?\d+)(?=\d{3}$)/, '$1\u202f');
+  const [whole = '', fraction] = String(value).replace('-', '−').split('.');
+  const apart = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
+  return fraction === undefined ? apart : `${apart}.${fraction}`;
 }
 
 declare global {

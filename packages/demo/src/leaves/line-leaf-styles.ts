@@ -58,6 +58,11 @@ export const lineLeafStyles = css`
     border-left: 1px solid var(--line-thin);
     padding-left: 1.5rem;
   }
+  .problem .plain {
+    padding-inline: 0;
+    font-weight: 500;
+    color: inherit;
+  }
   ul {
     margin: 0 0 0.75rem;
     padding-left: 1.25rem;

@@ -78,12 +78,13 @@ export class LineLeaf extends LitElement {
     const number = parts.findIndex((part) => part.id === id || discId(part) === id) + 1;
     const part = parts[number - 1];
     const words = faultWords(fault, this.units);
+    const rest = words.charAt(0).toLowerCase() + words.slice(1);
     if (!part) return html`<li>${words}</li>`;
     const field = partFields(part, this.line).find(({ path }) => path === fault.path);
     return html`<li>
       <button type="button" class="plain" @click=${() => this.dispatchEvent(new PartChosenEvent(part.id))}>
         ${number} · ${part.name}</button
-      >${field ? `, ${field.label.toLowerCase()}` : ''}: ${words}
+      >${field ? `, ${field.label.toLowerCase()}` : ''}: ${rest}
     </li>`;
   }
 

@@ -48,6 +48,8 @@ export class LineSheet extends LitElement {
   @property() chosenPart = '';
   /** The mode to draw on the line, if any. */
   @property({ attribute: false }) mode: LineCriticalSpeed | undefined;
+  /** rad, how far the motor shaft is turned. */
+  @property({ type: Number }) turn = 0;
   @property() units: Units = 'metric';
   /** What the project says of itself. */
   @property() note = '';
@@ -59,6 +61,7 @@ export class LineSheet extends LitElement {
     return html`<line-drawing
         .line=${line}
         .chosen=${this.chosenPart}
+        .turn=${this.turn}
         .bows=${mode ? drawnMode(mode.shape) : []}
         .jointLabels=${jointAngles(line).map((angle) => formatFigure(angle, 'angle', units))}
         .barLabel=${(length: number) => formatFigure(length, 'length', units)}

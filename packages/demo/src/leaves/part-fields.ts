@@ -163,7 +163,7 @@ function supportFields({ shaft, index }: LinePart, line: ShaftLine): PartField[]
     }),
     field(`${at}.radialStiffness`, 'Stiffness sideways', 'stiffness', {
       hint: 'Push with a spring balance, read a dial: force over movement.',
-      range: [1, 1e10],
+      range: [1e3, 1e9],
       empty: 'rigid',
     }),
   ];

@@ -112,7 +112,7 @@ export class TitleBlock extends LitElement {
     const { units } = this;
     return html`<div class="wide">
         <dt>at ${formatFigure(speed, 'speed', units)}${this.stale ? ', before the last edit' : ''}</dt>
-        <dd class="stamp">
+        <dd class="stamp" aria-live="polite">
           <span aria-hidden="true">${VERDICT_SIGNS[verdict]}</span> ${VERDICT_NAMES[verdict]}
         </dd>
       </div>

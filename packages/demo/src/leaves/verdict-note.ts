@@ -47,7 +47,7 @@ export class VerdictNote extends LitElement {
     const first = assessment.reasons.find(({ severity }) => severity === assessment.verdict);
     const others = assessment.reasons.filter((reason) => reason !== first);
     return html`<div class=${this.stale ? 'stale' : ''}>
-      <p class="sentence" aria-live="polite">
+      <p class="sentence">
         <span aria-hidden="true">${VERDICT_SIGNS[assessment.verdict]}</span>
         ${verdictSentence(assessment, units)}
       </p>

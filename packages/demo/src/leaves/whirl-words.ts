@@ -41,12 +41,10 @@ export function modeMarks(line: ShaftLine): ModeMark[] {
   const starts = line.shafts.map((_, index) =>
     line.shafts.slice(0, index).reduce((sum, shaft) => sum + shaft.length, 0),
   );
-  return lineParts(line).flatMap((part): ModeMark[] => {
+  return lineParts(line).flatMap((part, index): ModeMark[] => {
+    if (part.kind === 'motor' || part.kind === 'shaft') return [];
     const station = (starts[part.shaft] ?? 0) + part.at;
-    if (part.kind === 'support') return [{ kind: 'support', name: part.name, station }];
-    if (part.kind === 'joint') return [{ kind: 'joint', name: part.name, station }];
-    if (part.kind === 'disc' || part.kind === 'propeller')
-      return [{ kind: 'disc', name: part.name, station }];
-    return [];
+    const kind = part.kind === 'propeller' ? 'disc' : part.kind;
+    return [{ kind, name: part.name, short: String(index + 1), station }];
   });
 }

@@ -10,11 +10,11 @@ import { formatFigure, type ScreenQuantity } from './units.js';
  * @returns such as `Must be less than 5 mm (the shaft's outer diameter), not 6 mm.`
  */
 export function faultWords({ path, condition, got }: LineFault, units: Units): string {
+  if (Number.isNaN(got)) return 'Has no value that can be used.';
   const quantity = quantityOf(path);
   const plain = condition.replace(/finite /g, '').replace(SI_UNIT, '');
   const must = sayPlaces(quantity ? sayNumbers(plain, quantity, units) : plain);
   if (typeof got !== 'number') return `Must be ${must}.`;
-  if (Number.isNaN(got)) return `Must be ${must}.`;
   return `Must be ${must}, not ${quantity ? formatFigure(got, quantity, units) : String(got)}.`;
 }
 
