@@ -49,7 +49,7 @@ const propellerShaft = {
   elevation: -14 * DEGREE,
   plan: 0,
   tubeBore: 0.007,
-  runout: 0.00008,
+  runout: 0.00005,
   supports: [
     { at: 0.026, length: 0.01, bore: 0.00503, lining: 'sintered bronze' },
     { at: 0.334, length: 0.01, bore: 0.00503, lining: 'sintered bronze' },
@@ -61,7 +61,7 @@ const propellerShaft = {
       mass: 0.038,
       polarInertia: 4.4e-6,
       diametralInertia: 2.4e-6,
-      unbalance: 2e-6,
+      unbalance: 1.2e-6,
     },
   ],
 };

@@ -1,5 +1,6 @@
 import { jointAngles } from '../line/joint-angles.js';
 import type { ShaftLine } from '../line/types.js';
+import { speedFluctuation } from '../motion/speed-fluctuation.js';
 import { criticalSpeeds } from '../whirl/critical-speeds.js';
 import type { SimulationOptions } from './types.js';
 
@@ -31,7 +32,7 @@ const WAKE_SHARE = 0.15;
 
 /**
  * The pushes of a line on its hull, by simple laws that stand apart from the readings they test: unbalance u Ω², the couples
- * T tan β of the joints over the length of their shaft, the blades' share of the torque, each raised near the first whirl as
+ * (T + J α) tan β of the joints over the length of their shaft, the blades' share of the torque, each raised near the first whirl as
  * a single mass on a spring.
  *
  * @remarks Good for making trials to read, not for predicting levels.
@@ -40,6 +41,7 @@ export function lineForcing(line: ShaftLine, options: SimulationOptions): Forcin
   const fitted = options.propeller !== 'off';
   const torque = torqueLaw(line, options);
   const couples = jointCouples(line);
+  const swing = swingTorque(line, fitted);
   const forcing: Forcing[] = [
     {
       order: 1,
@@ -50,7 +52,7 @@ export function lineForcing(line: ShaftLine, options: SimulationOptions): Forcin
   if (couples > 0) {
     forcing.push({
       order: 2,
-      force: amplified(line, 2, (speed) => couples * torque(speed)),
+      force: amplified(line, 2, (speed) => couples * (torque(speed) + swing * speed ** 2)),
       axes: [0.1, 0.7, 1],
     });
   }
@@ -90,6 +92,14 @@ function jointCouples(line: ShaftLine): number {
     if (joint.kind !== 'universal' || !driven) return sum;
     return sum + Math.tan(angles[i] ?? 0) / driven.length;
   }, 0);
+}
+
+/** kg·m²: the torque that turning unevenly asks of the propeller, J α, over the square of the speed. */
+function swingTorque(line: ShaftLine, fitted: boolean): number {
+  const discs = line.shafts.at(-1)?.discs ?? [];
+  const wet = line.propeller?.wetInertiaFactor ?? 1.25;
+  const inertia = fitted ? discs.reduce((sum, disc) => sum + disc.polarInertia * wet, 0) : 0;
+  return inertia * speedFluctuation(line).degree;
 }
 
 function torqueLaw(line: ShaftLine, options: SimulationOptions): (speed: number) => number {
