@@ -15,12 +15,8 @@ export interface LanczosOptions {
   readonly seed: number;
 }
 
-/** Residual of an accepted pair over its eigenvalue; the eigenvalue itself is then good to the square of it. */
-const TOLERANCE = 1e-10;
-/** Steps between looks at the Ritz values. */
-const STRIDE = 2;
-const FIRST_LOOK = 9;
-
+/** Residual of an accepted pair over its eigenvalue; the eigenvalue itself is good to its square unless another is near. */
+const TOLERANCE = 1e-9;
 /**
  * Largest positive eigenvalues of a symmetric operator, descending, with orthonormal vectors.
  *
@@ -43,7 +39,7 @@ export function lanczos({ apply, size, count, known, seed }: LanczosOptions): Ei
     diagonal.push(dot(current, next));
     const scale = Math.sqrt(dot(next, next));
     const length = orthogonalise(next, basis);
-    if (step === room || (step >= count + FIRST_LOOK && (step - count - FIRST_LOOK) % STRIDE === 0)) {
+    if (step === room || isLook(step, count)) {
       const found = converged({ diagonal, offDiagonal, residual: step === room ? 0 : length, count });
       if (found) return inFullSpace(found, basis.slice(known.length));
     }
@@ -56,6 +52,12 @@ export function lanczos({ apply, size, count, known, seed }: LanczosOptions): Ei
     }
   }
   return { values: new Float64Array(0), vectors: [] };
+}
+
+/** Ritz values are worth a look from about here on, and then now and again: by experience on shaft lines. */
+function isLook(step: number, count: number): boolean {
+  const since = step - Math.ceil(1.5 * count) - 7;
+  return since >= 0 && since % Math.max(2, Math.ceil(count / 3)) === 0;
 }
 
 /** A unit vector of no preferred direction, clear of the basis. */

@@ -131,6 +131,13 @@ function elementRows({ displacement, slope }: LineFreedoms, node: number): numbe
   return [displacement[node] ?? -1, slope[node] ?? -1, displacement[node + 1] ?? -1, slope[node + 1] ?? -1];
 }
 
-function outerSquare(weights: readonly number[], factor: number): number[] {
-  return weights.flatMap((row) => weights.map((column) => factor * row * column));
+/** The matrix of factor · (Σ wᵢ qᵢ)². */
+function outerSquare(weights: readonly number[], factor: number): Float64Array {
+  const size = weights.length;
+  const square = new Float64Array(size * size);
+  for (let place = 0; place < square.length; place++) {
+    const row = Math.floor(place / size);
+    square[place] = factor * (weights[row] ?? 0) * (weights[place - row * size] ?? 0);
+  }
+  return square;
 }
