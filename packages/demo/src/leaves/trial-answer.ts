@@ -1,11 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Finding } from '@sternline/core';
-import { causeWords, confidenceWords } from '../model/finding-words.js';
+import { findingSentence } from '../model/answer-sentence.js';
 import type { TrialAnalysis } from '../model/analysis-types.js';
 import { shared } from '../styles/shared.js';
 
-/** What a recording says, the strongest cause first, and what it cannot say. */
+/** Why the answer is what it is, what to try next, what else it may be, and what the recording cannot say. */
 @customElement('trial-answer')
 export class TrialAnswer extends LitElement {
   static override styles = [
@@ -21,11 +21,8 @@ export class TrialAnswer extends LitElement {
         padding: 0.25rem 0;
       }
       li.finding:first-child {
-        border-top: 2px solid var(--accent);
-        padding-top: 0.75rem;
-      }
-      .sentence {
-        margin-bottom: 0.25rem;
+        border-top: 0;
+        padding-top: 0;
       }
       summary {
         font-weight: 600;
@@ -68,24 +65,18 @@ export class TrialAnswer extends LitElement {
 
 function renderNothing({ diagnosis }: TrialAnalysis) {
   if (diagnosis.peaks.length > 0) {
-    return html`<p class="sentence">
-        ${diagnosis.peaks.length === 1 ? 'A line stands' : `${diagnosis.peaks.length} lines stand`} above the
-        noise, but none points to a cause at this speed.
-      </p>
-      <p>Check the shaft speed above first: a cause shows only at the speed that the shaft really had.</p>`;
-  }
-  return html`<p class="sentence">Nothing in this recording stands above its noise.</p>
-    <p>
-      Either the line runs smoothly at this speed, or what shakes is beyond what this recording can show. Lay
-      the phone nearer to the motor or the stern tube, record for half a minute at a steady speed, and
-      compare.
+    return html`<p>
+      Check the shaft speed first: a cause shows only at the speed that the shaft really had.
     </p>`;
+  }
+  return html`<p>
+    Either the line runs smoothly at this speed, or what shakes is beyond what this recording can show. Lay
+    the phone nearer to the motor or the stern tube, record for half a minute at a steady speed, and compare.
+  </p>`;
 }
 
-/** The strongest stands open; the others fold, so that a phone shows what to try first. */
+/** The strongest was said above and stands open; the others fold, so that a phone shows what to try first. */
 function renderFinding(finding: Finding, index: number) {
-  const lead = `${confidenceWords(finding.confidence)} (${Math.round(finding.confidence * 100)} %)`;
-  const sentence = `${causeWords(finding.cause)}: ${lead}.`;
   const grounds = html`<ul>
       ${finding.evidence.map((one) => html`<li>${one}</li>`)}
     </ul>
@@ -93,10 +84,9 @@ function renderFinding(finding: Finding, index: number) {
   return html`<li class="finding">
     ${
       index === 0
-        ? html`<p class="sentence">${sentence}</p>
-            ${grounds}`
+        ? grounds
         : html`<details>
-            <summary>${sentence}</summary>
+            <summary>${findingSentence(finding)}</summary>
             ${grounds}
           </details>`
     }

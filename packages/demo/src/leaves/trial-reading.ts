@@ -6,7 +6,6 @@ import type { ChoiceChangedEvent, ValueChangedEvent } from '../elements/events.j
 import '../elements/number-field.js';
 import type { ReadChoices } from '../model/analysis-types.js';
 import { plainNote } from '../model/plain-note.js';
-import { readingSentence } from '../model/reading-words.js';
 import { shared } from '../styles/shared.js';
 
 /** The file is to be read again with other choices. */
@@ -18,8 +17,6 @@ export class ReadAgainEvent extends Event {
 }
 
 const AXES = ['x', 'y', 'z'] as const;
-/** Notes shown at once; the rest fold away. */
-const NOTES = 2;
 const UNITS = [
   { value: '', label: 'as the file says' },
   ...['m/s²', 'g', 'mg', 'rad/s', '°/s'].map((unit) => ({ value: unit, label: unit })),
@@ -67,16 +64,13 @@ export class TrialReading extends LitElement {
     if (!recording) return nothing;
     const { notes, columns } = recording.sampling;
     const said = notes.map(plainNote);
-    const more = said.slice(NOTES);
     return html`
-      <p>${readingSentence(recording)}</p>
-      ${renderNotes(said.slice(0, NOTES))}
       ${this.rereadable ? this.renderSensors(otherSensors(recording)) : nothing}
       ${
-        more.length + columns.length > 0
+        said.length + columns.length > 0
           ? html`<details>
-              <summary>${moreWords(more.length, columns.length)}</summary>
-              ${renderNotes(more)} ${columns.length > 0 ? this.renderColumns(columns) : nothing}
+              <summary>${moreWords(said.length, columns.length)}</summary>
+              ${renderNotes(said)} ${columns.length > 0 ? this.renderColumns(columns) : nothing}
             </details>`
           : nothing
       }
@@ -190,9 +184,9 @@ function otherSensors({ channels, sampling }: Recording): string[] {
 
 function moreWords(notes: number, columns: number): string {
   const parts = [
-    ...(notes > 0 ? [`${notes} more ${notes === 1 ? 'note' : 'notes'}`] : []),
+    ...(notes > 0 ? [`${notes} ${notes === 1 ? 'note' : 'notes'} on its quality`] : []),
     ...(columns > 0 ? ['what each column was taken for'] : []),
-  ].join(', ');
+  ].join(' and ');
   return parts.charAt(0).toUpperCase() + parts.slice(1);
 }
 

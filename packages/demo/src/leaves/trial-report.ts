@@ -5,9 +5,9 @@ import { TrialChangedEvent, TrialRemovedEvent } from '../elements/events.js';
 import type { TextChangedEvent } from '../elements/events.js';
 import '../elements/text-field.js';
 import '../elements/progress-bar.js';
-import type { TrialAnalysis } from '../model/analysis-types.js';
-import { causeWords, confidenceWords } from '../model/finding-words.js';
+import { answerSentence } from '../model/answer-sentence.js';
 import type { Trial, Units } from '../model/project.js';
+import { readingSentence } from '../model/reading-words.js';
 import { shared } from '../styles/shared.js';
 import type { AnalysisState } from './trial-analyses.js';
 import './trial-answer.js';
@@ -37,17 +37,21 @@ export class TrialReport extends LitElement {
         display: block;
         min-width: 0;
       }
+      trial-speed {
+        display: block;
+        margin-bottom: var(--gap-large);
+      }
+      .sentence {
+        font-weight: 600;
+      }
       section {
         margin-bottom: var(--gap-large);
       }
-      .head {
-        min-height: var(--touch);
-      }
-      .head h4 {
-        margin: 0;
-      }
-      .head progress-bar {
-        flex: 1 1 16rem;
+      progress-bar {
+        position: sticky;
+        top: 0;
+        z-index: 1;
+        background: var(--sheet);
         animation: appear 0s 0.25s backwards;
       }
       /* Work that is done in a moment shows no bar. */
@@ -86,11 +90,10 @@ export class TrialReport extends LitElement {
     const shown = state.analysis === undefined ? '' : MARKS[state.kind];
     return html`
       <h3>${trial.name}</h3>
-      <section>
-        <trial-reading .recording=${trial.recording} ?rereadable=${this.rereadable}></trial-reading>
-      </section>
-      <section>
-        <h4>At which speed did the shaft turn?</h4>
+      ${this.renderProgress()}
+      <div class=${shown}>
+        ${state.analysis ? html`<p class="sentence" role="status">${answerSentence(state.analysis.diagnosis)}</p>` : nothing}
+        <p>${readingSentence(trial.recording)}</p>
         <trial-speed
           .speed=${trial.speed}
           .wantedSpeed=${this.wantedSpeed}
@@ -99,17 +102,10 @@ export class TrialReport extends LitElement {
           ?simulated=${trial.simulated}
           @speed-told=${this.onSpeed}
         ></trial-speed>
-      </section>
-      <p class="unseen" role="status">
-        ${state.kind === 'done' && state.analysis ? summary(state.analysis) : ''}
-      </p>
-      <div class="head row">
-        <h4>What it is</h4>
-        ${this.renderProgress()}
-      </div>
-      <div class=${shown}>
         <section>
+          ${state.analysis ? html`<h4>Why, and what to try next</h4>` : nothing}
           <trial-answer .analysis=${state.analysis}></trial-answer>
+          <trial-reading .recording=${trial.recording} ?rereadable=${this.rereadable}></trial-reading>
         </section>
         <trial-figures .trial=${trial} .analysis=${state.analysis} .line=${this.line}></trial-figures>
       </div>
@@ -177,14 +173,6 @@ export class TrialReport extends LitElement {
   private change(change: Partial<Trial>): void {
     if (this.trial) this.dispatchEvent(new TrialChangedEvent<Trial>({ ...this.trial, ...change }));
   }
-}
-
-/** What a screen reader says when the answer is there. */
-function summary({ diagnosis }: TrialAnalysis): string {
-  const [first] = diagnosis.findings;
-  return first
-    ? `Read. ${causeWords(first.cause)}: ${confidenceWords(first.confidence)}.`
-    : 'Read. No cause stands out.';
 }
 
 declare global {

@@ -3,8 +3,8 @@ import { customElement, property } from 'lit/decorators.js';
 import type { ValueChangedEvent } from '../elements/events.js';
 import '../elements/number-field.js';
 import type { SpeedSuggestion, TrialAnalysis } from '../model/analysis-types.js';
-import { confidenceWords } from '../model/finding-words.js';
 import type { Units } from '../model/project.js';
+import { speedSentence } from '../model/speed-sentence.js';
 import { formatFigure, fromScreen, toScreen } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 
@@ -46,7 +46,7 @@ export class TrialSpeed extends LitElement {
   protected override render() {
     const { speed, units, analysis } = this;
     return html`
-      ${analysis ? html`<p>${this.sentence(analysis)}</p>` : nothing}
+      ${analysis ? html`<p>${speedSentence(analysis, this)}</p>` : nothing}
       <div class="row suggestions">
         <number-field
           label="Shaft speed in this trial"
@@ -62,18 +62,6 @@ export class TrialSpeed extends LitElement {
         ${analysis ? this.renderGuesses(analysis) : nothing}
       </div>
     `;
-  }
-
-  private sentence(analysis: TrialAnalysis): string {
-    const speed = formatFigure(analysis.speed, 'speed', this.units);
-    switch (analysis.speedFrom) {
-      case 'given':
-        return this.simulated ? `Simulated at ${speed}.` : `Read for a shaft at ${speed}, as you entered it.`;
-      case 'recording':
-        return `Read for a shaft at ${speed}, which the recording itself suggests. Confirm it or put in the speed you know: every answer below hangs on it.`;
-      case 'wanted':
-        return `The recording does not tell its shaft speed clearly, so it is read for the wanted ${speed}. Put in the speed you know: every answer below hangs on it.`;
-    }
   }
 
   /** Once the speed is told, what the recording suggests folds away. */
@@ -93,9 +81,9 @@ export class TrialSpeed extends LitElement {
       return html`<p class="aside">Nothing in the recording repeats clearly enough to tell the speed.</p>
         <div class="row">${this.renderChoice(wanted, 'wanted')}</div>`;
     }
-    return html`<p class="aside">The recording suggests, most likely first:</p>
+    return html`<p class="aside">The recording suggests, with the chance that each is right:</p>
       <div class="row">
-        ${suggestions.slice(0, 4).map((one) => this.renderChoice(one, suggestionWords(one)))}
+        ${suggestions.slice(0, 4).map((one) => this.renderChoice(one, `${Math.round(one.confidence * 100)} %`))}
         ${this.renderChoice(wanted, 'wanted')}
       </div>`;
   }
@@ -122,10 +110,6 @@ export class TrialSpeed extends LitElement {
   private tell(speed: number | undefined): void {
     this.dispatchEvent(new SpeedToldEvent(speed));
   }
-}
-
-function suggestionWords({ confidence }: SpeedSuggestion): string {
-  return `${confidenceWords(confidence)} (${Math.round(confidence * 100)} %)`;
 }
 
 declare global {

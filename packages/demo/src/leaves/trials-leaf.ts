@@ -4,6 +4,7 @@ import type { ShaftLine } from '@sternline/core';
 import type { StretchChosenEvent } from '../charts/waveform-chart.js';
 import type { FilesChosenEvent } from '../elements/drop-zone.js';
 import { LevelsMeasuredEvent, TrialChangedEvent, TrialsAddedEvent } from '../elements/events.js';
+import { scrollToTop } from '../elements/scroll-to-top.js';
 import { AnalysisClient } from '../model/analysis-client.js';
 import type { AnalysisChoices, TrialAnalysis } from '../model/analysis-types.js';
 import type { Trial, Units } from '../model/project.js';
@@ -194,7 +195,8 @@ export class TrialsLeaf extends LitElement {
     this.openId = trial.id;
     this.dispatchEvent(before ? new TrialChangedEvent<Trial>(trial) : new TrialsAddedEvent<Trial>([trial]));
     void this.updateComplete.then(() => {
-      this.renderRoot.querySelector('trial-report')?.scrollIntoView({ block: 'start' });
+      const report = this.renderRoot.querySelector('trial-report');
+      if (report) scrollToTop(report);
     });
   }
 
