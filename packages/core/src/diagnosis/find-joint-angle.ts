@@ -17,7 +17,8 @@ export function findJointAngle(evidence: Evidence): RuleFinding | undefined {
   if (ratio < 0.4) return undefined;
   const line = predicted(evidence.line);
   const bladed = evidence.line?.propeller?.blades === 2;
-  const base = 0.3 + 0.4 * ramp(ratio, 0.4, 1.6);
+  const share = 0.6 + 0.4 * ramp(second.amplitude / evidence.strongest, 0.1, 0.7);
+  const base = (0.3 + 0.4 * ramp(ratio, 0.4, 1.6)) * share;
   return {
     finding: {
       cause: 'joint-angle',

@@ -2,7 +2,7 @@ import { listText } from '../internal/list-text.js';
 import { numberText } from '../internal/number-text.js';
 import type { Evidence, RuleFinding } from './evidence.js';
 import { orderEvidence } from './order-evidence.js';
-import { HANDS_OFF } from './safety.js';
+import { HANDS_OFF, SPIN_GUARDED } from './safety.js';
 
 /** Looseness: a row of orders, and half orders when it is bad. */
 export function findLooseness(evidence: Evidence): RuleFinding | undefined {
@@ -26,7 +26,7 @@ export function findLooseness(evidence: Evidence): RuleFinding | undefined {
           ? 'Half orders come when a part lifts and lands every other turn.'
           : 'A row of orders comes when a part knocks once a turn; no half order was seen.',
       ],
-      nextCheck: `Go over grub screws, motor mount and bush seats, tighten each, and record again. If the row of orders shrinks, that was it; if not, try the joint for play between finger and thumb: play points to a worn joint. ${HANDS_OFF}`,
+      nextCheck: `Go over grub screws, motor mount and bush seats, tighten each, and record again. If the row of orders shrinks, that was it; if not, try the joint for play between finger and thumb: play points to a worn joint. ${HANDS_OFF} ${SPIN_GUARDED}`,
     },
     orders,
     frequencies: [],

@@ -16,7 +16,9 @@ export function findUnbalance(evidence: Evidence): RuleFinding | undefined {
   const next = Math.max(0, ...others.map(({ order }) => orderEvidence(evidence, order)?.amplitude ?? 0));
   const lead = next > 0 ? first.amplitude / next : Infinity;
   if (lead < 0.5) return undefined;
-  const confidence = (0.3 + 0.45 * ramp(lead, 0.5, 3)) * first.trust;
+  // A first order that is small beside a line of another kind is not what shakes the model.
+  const share = 0.6 + 0.4 * ramp(first.amplitude / evidence.strongest, 0.1, 0.7);
+  const confidence = (0.3 + 0.45 * ramp(lead, 0.5, 3)) * share * first.trust;
   return {
     finding: {
       cause: 'unbalance',

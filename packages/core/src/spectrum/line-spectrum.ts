@@ -57,7 +57,7 @@ export function lineSpectrum(
       : Float64Array.from({ length: Math.floor(segmentLength / 2) + 1 }, (_, k) => power[k * padding] ?? 0);
   const first = coefficients.length;
   const last = Math.ceil(segmentLength / 2) - 1;
-  const { floor, degrees } = noiseFloor(base, { averages, first, last });
+  const { floor, degrees } = noiseFloor(base, { averages, first, last, least: roundingPower(samples) });
   return {
     power,
     padding,
@@ -72,6 +72,13 @@ export function lineSpectrum(
     last,
     coefficients,
   };
+}
+
+/** What the arithmetic alone leaves of samples of this size: a still recording must not show lines of rounding. */
+function roundingPower(samples: ArrayLike<number>): number {
+  let largest = 0;
+  for (let n = 0, end = samples.length; n < end; n++) largest = Math.max(largest, Math.abs(samples[n] ?? 0));
+  return (1e-13 * largest) ** 2;
 }
 
 /** Seven half-overlapping segments or more; 4 s at most, because a small drive does not hold its speed for longer. */

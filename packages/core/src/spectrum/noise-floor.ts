@@ -8,6 +8,8 @@ export interface FloorOptions {
   /** First and last line to use. */
   readonly first: number;
   readonly last: number;
+  /** The floor is nowhere below this. */
+  readonly least: number;
 }
 
 /** Narrowest band, lines: wide enough for a median that one line of a machine does not move. */
@@ -30,7 +32,7 @@ export function noiseFloor(
   power: Float64Array,
   options: FloorOptions,
 ): { floor: Float64Array; degrees: Float64Array } {
-  const { averages, first, last } = options;
+  const { averages, first, last, least } = options;
   // Median over mean of a chi-square mean with 2K degrees of freedom: Wilson and Hilferty, PNAS 17, 1931.
   const bias = (1 - 1 / (9 * averages)) ** 3;
   const bands = bandMedians(power, first, last);
@@ -41,7 +43,7 @@ export function noiseFloor(
     for (let k = band.from; k < band.to; k++) {
       const x = Math.log(k);
       const local = runningMedian(power, { centre: k, first, last });
-      floor[k] = Math.max(Math.exp(line.level(x)), local) / bias;
+      floor[k] = Math.max(Math.max(Math.exp(line.level(x)), local) / bias, least);
       degrees[k] = Math.max(1, averages * line.lines(x));
     }
   });
