@@ -2,7 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
 import { appStyles } from './app-styles.js';
 import type { ModeChosenEvent, PartChosenEvent, TurnReadEvent } from './charts/chart-events.js';
-import { lineParts } from './charts/line-parts.js';
+import { partOrMain } from './charts/line-parts.js';
 import type {
   ChoiceChangedEvent,
   LevelsMeasuredEvent,
@@ -33,9 +33,11 @@ import type { Project, ProjectLine, Trial } from './model/project.js';
 import { openLineOf, withCopy, withoutLine, withoutTrial, withTrials } from './model/project-edits.js';
 import { sampleProject } from './model/sample-project.js';
 import { ProjectDesk } from './project-desk.js';
-import { chooseProjectFile, openProjectFile, saveProject } from './project-files.js';
+import { chooseProjectFile, isProjectFile, openProjectFile, saveProject } from './project-files.js';
 import { LEAVES, renderLeaf } from './render-leaf.js';
 import { shared } from './styles/shared.js';
+
+const OVER = html`<div class="over"><p class="sentence">Drop a project or a recording</p></div>`;
 
 /** The page. It alone owns the project; everything below it takes values and fires events. */
 @customElement('app-root')
@@ -86,8 +88,7 @@ export class AppRoot extends LitElement {
       >
         ${this.renderLeaves(project, open, speed)}
       </main>
-      ${this.renderRuler(project, open, speed)} ${this.renderNotice()}
-      ${this.drop.over ? html`<div class="over"><p class="sentence">Drop a project or a recording</p></div>` : nothing}
+      ${this.renderRuler(project, open, speed)} ${this.renderNotice()} ${this.drop.over ? OVER : nothing}
     `;
   }
 
@@ -115,7 +116,7 @@ export class AppRoot extends LitElement {
       <line-sheet
         .line=${open.line}
         .assessment=${assessment}
-        .chosenPart=${this.leaf === 'line' ? this.partIn(open) : ''}
+        .chosenPart=${this.leaf === 'line' ? partOrMain(open.line, this.chosenPart) : ''}
         .mode=${modes[this.mode] ?? modes[0]}
         .turn=${this.leaf === 'turning' ? this.turn : 0}
         .units=${project.units}
@@ -136,7 +137,7 @@ export class AppRoot extends LitElement {
               project,
               open,
               speed,
-              part: this.partIn(open),
+              part: partOrMain(open.line, this.chosenPart),
               mode: this.mode,
               draft: this.desk.draft,
               entered: this.desk.entered(open),
@@ -182,12 +183,6 @@ export class AppRoot extends LitElement {
     </section>`;
   }
 
-  /** The chosen part; the propeller shaft until one is chosen, for most of what matters is there. */
-  private partIn({ line }: ProjectLine): string {
-    const known = lineParts(line).some(({ id }) => id === this.chosenPart);
-    return known ? this.chosenPart : `shaft-${line.shafts.length - 1}`;
-  }
-
   private renderNotice() {
     return html`<div role="status">
       ${
@@ -226,7 +221,7 @@ export class AppRoot extends LitElement {
         if (this.desk.project) saveProject(this.desk.project);
         break;
       case 'open':
-        chooseProjectFile((files) => void this.takeFiles(files));
+        chooseProjectFile((file) => void this.openProject(file));
         break;
       case 'sample':
         this.desk.change(sampleProject());
@@ -250,18 +245,20 @@ export class AppRoot extends LitElement {
   }
 
   private async takeFiles(files: readonly File[]): Promise<void> {
-    const projects = files.filter((file) => /\.json$/i.test(file.name));
-    const recordings = files.filter((file) => !projects.includes(file));
-    const [file] = projects;
-    if (file) {
-      const opened = await openProjectFile(file);
-      if (opened.project) this.desk.change(opened.project);
-      this.notice = opened.notice;
-    }
+    const known = await Promise.all(files.map(isProjectFile));
+    const file = files.find((_, index) => known[index]);
+    const recordings = files.filter((_, index) => !known[index]);
+    if (file) await this.openProject(file);
     if (recordings.length === 0) return;
     this.leaf = 'trials';
     await this.updateComplete;
     this.trialsLeaf.addFiles(recordings);
+  }
+
+  private async openProject(file: File): Promise<void> {
+    const opened = await openProjectFile(file);
+    if (opened.project) this.desk.change(opened.project);
+    this.notice = opened.notice;
   }
 }
 

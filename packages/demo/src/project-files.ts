@@ -13,12 +13,13 @@ export function saveProject(project: Project): void {
 }
 
 /** Lets the user choose a project file. */
-export function chooseProjectFile(take: (files: readonly File[]) => void): void {
+export function chooseProjectFile(take: (file: File) => void): void {
   const input = document.createElement('input');
   input.type = 'file';
   input.accept = '.json,application/json';
   input.addEventListener('change', () => {
-    take([...(input.files ?? [])]);
+    const file = input.files?.[0];
+    if (file) take(file);
   });
   input.click();
 }
@@ -38,4 +39,9 @@ export async function openProjectFile(
     const why = error instanceof Error ? error.message : String(error);
     return { notice: `“${file.name}” was not opened. ${why}` };
   }
+}
+
+/** Whether a file is a project saved by this page, by its first lines; other JSON may be a recording. */
+export async function isProjectFile(file: File): Promise<boolean> {
+  return /\.json$/i.test(file.name) && (await file.slice(0, 400).text()).includes('"sternline-project"');
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { layoutDrawing } from '../../../packages/demo/src/charts/drawing-geometry.js';
 
 const line = exampleLine();
-const room = { width: 900, height: 300, balloonRow: 60, apart: 84 };
+const room = { width: 900, height: 300, balloonRow: 60, apart: 84, barUnit: 0.001 };
 const drawing = layoutDrawing(line, room);
 const [side, plan] = drawing.views;
 
@@ -72,6 +72,9 @@ describe('layoutDrawing', () => {
 
   it('gives a bar of a round length', () => {
     expect(drawing.bar.pixels / drawing.scale).toBeCloseTo(drawing.bar.length, 12);
-    expect([0.1, 0.2, 0.05]).toContain(drawing.bar.length);
+    expect(drawing.bar.length).toBeCloseTo(0.1, 12);
+    expect(drawing.bar.pixels).toBeLessThanOrEqual(room.width / 5);
+    // In inches it is 1, 2 or 5 × a power of ten of them.
+    expect(layoutDrawing(line, { ...room, barUnit: 0.0254 }).bar.length / 0.0254).toBeCloseTo(5, 9);
   });
 });

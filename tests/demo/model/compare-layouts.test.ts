@@ -18,7 +18,7 @@ describe('compareLayouts', () => {
   const row = (name: string) => compared.figures.find((figure) => figure.name === name)!;
 
   it('shows what assess says of each', () => {
-    expect(compared.verdicts).toEqual([assess(five, { speed }).verdict, assess(six, { speed }).verdict]);
+    expect(compared.assessments).toEqual([assess(five, { speed }), assess(six, { speed })]);
     expect(row('Speed limit').values).toEqual([
       assess(five, { speed }).speedLimit.speed,
       assess(six, { speed }).speedLimit.speed,

@@ -79,6 +79,8 @@ export interface DrawingRoom {
   readonly balloonRow: number;
   /** px, least distance between balloons */
   readonly apart: number;
+  /** m, of which the scale bar is a round number */
+  readonly barUnit: number;
 }
 
 type View = DrawnView['name'];
@@ -111,7 +113,7 @@ export function layoutDrawing(line: DrawableLine, room: DrawingRoom): Drawing {
     scale,
     views: frames.map((frame) => drawView(line, { starts, frame })),
     balloons: placeBalloons(line, { starts, frame: frames[0], room }),
-    bar: scaleBar(scale, room.width / 5),
+    bar: scaleBar(scale, { most: room.width / 5, unit: room.barUnit }),
   };
 }
 
@@ -258,9 +260,11 @@ function placeBalloons(
   }));
 }
 
-/** The longest of 1, 2, 5 × a power of ten millimetres that fits. */
-function scaleBar(scale: number, most: number): Drawing['bar'] {
-  const steps = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1];
-  const length = steps.reduce((best, step) => (step * scale <= most ? step : best), 0.001);
+/** The longest of 1, 2, 5 × a power of ten of the unit that fits. */
+function scaleBar(scale: number, { most, unit }: { most: number; unit: number }): Drawing['bar'] {
+  const units = most / (scale * unit);
+  const power = 10 ** Math.floor(Math.log10(units));
+  const steps = [5, 2, 1].map((step) => step * power);
+  const length = (steps.find((step) => step <= units) ?? power) * unit;
   return { length, pixels: length * scale };
 }

@@ -42,6 +42,8 @@ export class LineDrawing extends LitElement {
   @property({ type: Number }) turn = 0;
   /** What to write at each joint, such as its angle. */
   @property({ attribute: false }) jointLabels: readonly string[] = [];
+  /** m, of which the scale bar is a round number. */
+  @property({ type: Number }) barUnit = 0.001;
   /** What the scale bar says for its length in m. */
   @property({ attribute: false }) barLabel: (length: number) => string = () => '';
 
@@ -58,6 +60,7 @@ export class LineDrawing extends LitElement {
       height: size.height,
       balloonRow: named ? 62 : 46,
       apart,
+      barUnit: this.barUnit,
     });
     return html`
       <svg width=${size.width} height=${size.height} aria-hidden="true" @click=${this.onSvgClick}>

@@ -43,6 +43,11 @@ export function lineParts(line: DrawableLine): LinePart[] {
   return [...motor, ...line.shafts.flatMap((shaft, index) => partsOfShaft(line, { shaft, index }))];
 }
 
+/** The part of that id; where there is none, the propeller shaft, for most of what matters is there. */
+export function partOrMain(line: DrawableLine, id: string): string {
+  return lineParts(line).some((part) => part.id === id) ? id : `shaft-${line.shafts.length - 1}`;
+}
+
 /** Which disc of the last shaft is the propeller: the one farthest aft, where the line has a propeller. */
 export function propellerDisc(line: DrawableLine): number {
   const discs = line.propeller ? (line.shafts.at(-1)?.discs ?? []) : [];
@@ -80,7 +85,7 @@ function supportParts(line: DrawableLine, { shaft, index }: Place): LinePart[] {
     return {
       id: `support-${index}-${place}`,
       kind: 'support',
-      name: `${inMotor ? 'Motor bearing' : 'Bush'} ${before + rank.length + 1}`,
+      name: `${inMotor ? 'Bearing' : 'Bush'} ${before + rank.length + 1}`,
       shaft: index,
       index: place,
       at: support.at,

@@ -6,7 +6,7 @@ import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import { compareSentence } from './compare-words.js';
 import { LineCopiedEvent, LineOpenedEvent } from './leaf-events.js';
-import { VERDICT_NAMES, VERDICT_SIGNS } from './verdict-words.js';
+import { VERDICT_SIGNS, verdictName } from './verdict-words.js';
 
 /** How many layouts fit side by side. */
 const MOST = 4;
@@ -142,12 +142,7 @@ export class CompareLeaf extends LitElement {
           <tbody>
             <tr>
               <th scope="row">At ${formatFigure(this.wantedSpeed, 'speed', this.units)}</th>
-              ${comparison.verdicts.map(
-                (verdict) =>
-                  html`<td>
-                    ${verdict ? `${VERDICT_SIGNS[verdict]} ${VERDICT_NAMES[verdict]}` : 'not computed'}
-                  </td>`,
-              )}
+              ${comparison.assessments.map((one) => html`<td>${one ? `${VERDICT_SIGNS[one.verdict]} ${verdictName(one)}` : 'not computed'}</td>`)}
             </tr>
             ${comparison.figures.map((figure) => this.renderFigure(figure, comparison))}
           </tbody>

@@ -10,12 +10,12 @@ import { formatFigure } from '../model/units.js';
  * @param units - metric or inch
  */
 export function compareSentence(
-  { names, verdicts, figures }: Comparison,
+  { names, assessments, figures }: Comparison,
   speed: number,
   units: Units,
 ): string {
   const wanted = formatFigure(speed, 'speed', units);
-  const clear = names.filter((_, index) => verdicts[index] === 'clear');
+  const clear = names.filter((_, index) => assessments[index]?.verdict === 'clear');
   const limits = figures[0]?.values ?? [];
   const best = limits.reduce<number>(
     (leader, value, index) => ((value ?? -1) > (limits[leader] ?? -1) ? index : leader),

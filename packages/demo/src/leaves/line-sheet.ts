@@ -3,7 +3,7 @@ import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '../charts/line-drawing.js';
 import type { Units } from '../model/project.js';
-import { formatFigure } from '../model/units.js';
+import { formatFigure, screenUnit } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import { drawnMode } from './drawn-mode.js';
 import './title-block.js';
@@ -64,6 +64,7 @@ export class LineSheet extends LitElement {
         .turn=${this.turn}
         .bows=${mode ? drawnMode(mode.shape) : []}
         .jointLabels=${jointAngles(line).map((angle) => formatFigure(angle, 'angle', units))}
+        .barUnit=${screenUnit('length', units).holds}
         .barLabel=${(length: number) => formatFigure(length, 'length', units)}
       ></line-drawing>
       <title-block

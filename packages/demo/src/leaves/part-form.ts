@@ -56,7 +56,7 @@ export class PartForm extends LitElement {
     const value = getIn(this.line, field.path);
     const fault = this.faults.find(({ path }) => path === field.path);
     const { symbol, decimals } = screenUnit(field.quantity, units);
-    const bound = (si: number) => Number(toScreen(si, field.quantity, units).toPrecision(4));
+    const bound = (si: number) => Number(toScreen(si, field.quantity, units).toPrecision(3));
     return html`<number-field
       label=${field.label}
       unit=${symbol}

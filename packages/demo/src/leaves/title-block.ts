@@ -4,7 +4,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Units } from '../model/project.js';
 import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
-import { VERDICT_NAMES, VERDICT_SIGNS } from './verdict-words.js';
+import { VERDICT_SIGNS, verdictName } from './verdict-words.js';
 
 /** The corner of the sheet: what is drawn, and what it comes to at the wanted speed. */
 @customElement('title-block')
@@ -108,12 +108,13 @@ export class TitleBlock extends LitElement {
       ${this.note ? html`<p class="hint note">${this.note}</p>` : nothing}`;
   }
 
-  private renderVerdict({ verdict, speed, speedLimit }: Assessment) {
+  private renderVerdict(assessment: Assessment) {
+    const { verdict, speed, speedLimit } = assessment;
     const { units } = this;
     return html`<div class="wide">
         <dt>at ${formatFigure(speed, 'speed', units)}${this.stale ? ', before the last edit' : ''}</dt>
         <dd class="stamp" aria-live="polite">
-          <span aria-hidden="true">${VERDICT_SIGNS[verdict]}</span> ${VERDICT_NAMES[verdict]}
+          <span aria-hidden="true">${VERDICT_SIGNS[verdict]}</span> ${verdictName(assessment)}
         </dd>
       </div>
       <div class="wide">

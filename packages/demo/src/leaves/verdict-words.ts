@@ -3,12 +3,14 @@ import type { Units } from '../model/project.js';
 import { say } from '../model/say.js';
 import { formatFigure } from '../model/units.js';
 
-/** What each verdict is called on the page. */
-export const VERDICT_NAMES: Readonly<Record<Verdict, string>> = {
-  clear: 'Clear',
-  near: 'Near a band',
-  inside: 'Inside a band',
-};
+/** What the verdict is called on the page, by the reason that weighs most. */
+export function verdictName({ verdict, reasons }: Assessment): string {
+  if (verdict === 'clear') return 'Clear';
+  const [first] = reasons;
+  if (first?.kind === 'above-first-whirl') return 'Above the first whirl';
+  if (first?.kind === 'joint-angle-limit') return 'Joint beyond its angle';
+  return verdict === 'inside' ? 'Inside a band' : 'Near a band';
+}
 
 /** A shape for each verdict, so that none rests on colour. */
 export const VERDICT_SIGNS: Readonly<Record<Verdict | 'note', string>> = {

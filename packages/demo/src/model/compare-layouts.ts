@@ -1,4 +1,4 @@
-import type { Assessment, Excitation, Verdict } from '@sternline/core';
+import type { Assessment, Excitation } from '@sternline/core';
 import { judgeLine } from './judge-line.js';
 import type { ProjectLine } from './project.js';
 import type { ScreenQuantity } from './units.js';
@@ -16,7 +16,8 @@ export interface ComparedFigure {
 /** Layouts at one speed, figure by figure. */
 export interface Comparison {
   readonly names: readonly string[];
-  readonly verdicts: readonly (Verdict | undefined)[];
+  /** undefined where a layout could not be computed */
+  readonly assessments: readonly (Assessment | undefined)[];
   readonly figures: readonly ComparedFigure[];
 }
 
@@ -38,7 +39,7 @@ export function compareLayouts(lines: readonly ProjectLine[], speed: number): Co
   };
   return {
     names: lines.map(({ line }) => line.name),
-    verdicts: found.map((assessment) => assessment?.verdict),
+    assessments: found,
     figures: [
       row('Speed limit', 'speed', { of: (one) => one.speedLimit.speed, best: 'largest' }),
       row('First whirl, driven by unbalance', 'speed', {
