@@ -113,6 +113,23 @@ describe('folding', () => {
   });
 });
 
+describe('half the sampling rate', () => {
+  /** Beside half the rate a line and its image lie on each other, so its size cannot be read. */
+  it('an order there is not claimed', () => {
+    const components = [{ amplitude: 1, frequency: 50, phase: 1 }];
+    const recording = makeRecording({
+      sampleRate: 100,
+      seconds: 15,
+      channels: [{ components }],
+      noise: 0.1,
+      seed: 3,
+    });
+    const [first] = orderAmplitudes({ recording, speed: TURN * 50, orders: [1], tolerance: 0.002 }).orders;
+    expect(first).toMatchObject({ reachable: false });
+    expect(first!.channels[0]).toMatchObject({ seen: false, amplitude: 0 });
+  });
+});
+
 describe('noise alone', () => {
   it.each([
     ['white', 100, 10, 21],

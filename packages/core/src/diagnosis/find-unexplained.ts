@@ -14,7 +14,7 @@ export function findUnexplained(evidence: Evidence, others: readonly RuleFinding
         seen && !explained.has(order) && !inseparableFrom.some((o) => explained.has(o)),
     )
     .flatMap(({ order }) => orderEvidence(evidence, order) ?? [])
-    .filter(({ amplitude }) => amplitude > 0.3 * evidence.strongest)
+    .filter(({ amplitude }) => amplitude > 0.5 * evidence.strongest)
     .sort((a, b) => b.amplitude - a.amplitude);
   const [strong] = left;
   if (strong === undefined) return undefined;
@@ -24,7 +24,7 @@ export function findUnexplained(evidence: Evidence, others: readonly RuleFinding
   return {
     finding: {
       cause: 'unexplained',
-      confidence: 0.2 + 0.3 * ramp(strong.amplitude / evidence.strongest, 0.3, 1),
+      confidence: 0.2 + 0.3 * ramp(strong.amplitude / evidence.strongest, 0.5, 1),
       evidence: shared
         ? [
             strong.sentences[0] ?? '',

@@ -56,7 +56,7 @@ export function lineSpectrum(
       ? power
       : Float64Array.from({ length: Math.floor(segmentLength / 2) + 1 }, (_, k) => power[k * padding] ?? 0);
   const first = coefficients.length;
-  const last = Math.ceil(segmentLength / 2) - 1;
+  const last = Math.ceil(segmentLength / 2) - coefficients.length;
   const { floor, degrees } = noiseFloor(base, { averages, first, last, least: roundingPower(samples) });
   return {
     power,
