@@ -1,6 +1,5 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { styleMap } from 'lit/directives/style-map.js';
 import { shared } from '../styles/shared.js';
 import { chartStyles } from './chart-styles.js';
 import { figureText } from './figure-text.js';
@@ -80,8 +79,19 @@ export class WaveformChart extends LitElement {
       @pointerup=${this.onPointerUp}
       @pointercancel=${this.onPointerCancel}
     >
-      ${geometry ? [this.renderDrawing(geometry), this.renderHandles(geometry)] : nothing}
+      ${geometry ? [this.renderDrawing(geometry), this.renderHandles()] : nothing}
     </div>`;
+  }
+
+  // The content security policy allows no style attributes, which is what styleMap starts with.
+  protected override updated(): void {
+    const { geometry } = this;
+    if (!geometry) return;
+    const { plot, part } = geometry;
+    this.renderRoot.querySelectorAll<HTMLElement>('.handle').forEach((handle, index) => {
+      handle.style.left = `${part.x + index * part.width}px`;
+      handle.style.height = `${plot.bottom}px`;
+    });
   }
 
   private renderDrawing(geometry: WaveformGeometry) {
@@ -121,9 +131,8 @@ export class WaveformChart extends LitElement {
     </svg>`;
   }
 
-  private renderHandles({ plot, part }: WaveformGeometry) {
+  private renderHandles() {
     return (['from', 'to'] as const).map((end) => {
-      const x = end === 'from' ? part.x : part.x + part.width;
       const time = this.shownPart[end];
       return html`<div
         class="handle"
@@ -134,7 +143,6 @@ export class WaveformChart extends LitElement {
         aria-valuemax=${this.envelope?.duration ?? 0}
         aria-valuenow=${time}
         aria-valuetext=${`${figureText(time)} seconds`}
-        style=${styleMap({ left: `${x}px`, height: `${plot.bottom}px` })}
         @keydown=${(event: KeyboardEvent) => {
           this.onKeydown(event, end);
         }}

@@ -6,8 +6,10 @@ import type { TextChangedEvent } from '../elements/events.js';
 import '../elements/text-field.js';
 import '../elements/progress-bar.js';
 import { answerSentence } from '../model/answer-sentence.js';
+import type { TrialAnalysis } from '../model/analysis-types.js';
 import type { Trial, Units } from '../model/project.js';
 import { readingSentence } from '../model/reading-words.js';
+import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import type { AnalysisState } from './trial-analyses.js';
 import './trial-answer.js';
@@ -92,7 +94,7 @@ export class TrialReport extends LitElement {
       <h3>${trial.name}</h3>
       ${this.renderProgress()}
       <div class=${shown}>
-        ${state.analysis ? html`<p class="sentence" role="status">${answerSentence(state.analysis.diagnosis)}</p>` : nothing}
+        ${state.analysis ? html`<p class="sentence" role="status">${this.answer(state.analysis)}</p>` : nothing}
         <p>${readingSentence(trial.recording)}</p>
         <trial-speed
           .speed=${trial.speed}
@@ -111,6 +113,13 @@ export class TrialReport extends LitElement {
       </div>
       ${this.renderFacts(trial)}
     `;
+  }
+
+  /** Where nobody knows the speed, the answer is no more than a supposition and says so. */
+  private answer({ diagnosis, speed, speedFrom }: TrialAnalysis): string {
+    const sentence = answerSentence(diagnosis);
+    if (speedFrom !== 'wanted' || diagnosis.findings.length === 0) return sentence;
+    return `If the shaft turned at ${formatFigure(speed, 'speed', this.units)}: ${uncapital(sentence)}`;
   }
 
   private renderProgress() {
@@ -173,6 +182,10 @@ export class TrialReport extends LitElement {
   private change(change: Partial<Trial>): void {
     if (this.trial) this.dispatchEvent(new TrialChangedEvent<Trial>({ ...this.trial, ...change }));
   }
+}
+
+function uncapital(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }
 
 declare global {

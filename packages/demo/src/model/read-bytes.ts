@@ -30,7 +30,7 @@ function stopped(error: unknown): ReadOutcome {
     return {
       kind: 'stopped',
       code,
-      found: where + capital(found),
+      found: where ? where + found : capital(found),
       remedy: REMEDIES[code] ?? plainNote(remedy),
     };
   }
