@@ -149,7 +149,7 @@ export class AppRoot extends LitElement {
           .trials=${project.trials}
           .line=${open.line}
           .lineId=${open.id}
-          .wantedSpeed=${speed}
+          .wantedSpeed=${project.wantedSpeed}
           .units=${project.units}
           @trials-added=${(event: TrialsAddedEvent<Trial>) => {
             this.desk.change(withTrials(project, event.trials));

@@ -17,6 +17,17 @@ export interface Draft {
 /** ms of quiet before the project is kept on the device. */
 const QUIET = 400;
 
+/** ms that the device has to bring back a project; some browsers never answer in a private window. */
+const PATIENCE = 2000;
+
+function patience(): Promise<undefined> {
+  return new Promise((resolve) => {
+    setTimeout(() => {
+      resolve(undefined);
+    }, PATIENCE);
+  });
+}
+
 /** The project that `app-root` owns: its history, the edit in hand, and its copy on the device. */
 export class ProjectDesk implements ReactiveController {
   draft: Draft | undefined;
@@ -30,10 +41,12 @@ export class ProjectDesk implements ReactiveController {
   }
 
   hostConnected(): void {
+    window.addEventListener('keydown', this.onKeydown);
     void this.start();
   }
 
   hostDisconnected(): void {
+    window.removeEventListener('keydown', this.onKeydown);
     clearTimeout(this.timer);
   }
 
@@ -84,17 +97,34 @@ export class ProjectDesk implements ReactiveController {
       this.draft = undefined;
       this.host.requestUpdate();
     } else if (this.history) {
-      this.take(undo(this.history));
+      this.take(this.inUnits(undo(this.history)));
     }
   }
 
   redo(): void {
     this.draft = undefined;
-    if (this.history) this.take(redo(this.history));
+    if (this.history) this.take(this.inUnits(redo(this.history)));
   }
 
+  // Stepping through edits leaves the reader's units as they are.
+  private inUnits(history: History<Project>): History<Project> {
+    const units = this.project?.units ?? history.present.units;
+    return units === history.present.units ? history : replaceState(history, { ...history.present, units });
+  }
+
+  private readonly onKeydown = (event: KeyboardEvent): void => {
+    const [target] = event.composedPath();
+    const command = event.ctrlKey || event.metaKey;
+    if (!command || event.altKey || target instanceof HTMLInputElement) return;
+    const key = event.key.toLowerCase();
+    if (key !== 'z' && key !== 'y') return;
+    event.preventDefault();
+    if (key === 'y' || event.shiftKey) this.redo();
+    else this.undo();
+  };
+
   private async start(): Promise<void> {
-    const project = (await recallProject()) ?? sampleProject();
+    const project = (await Promise.race([recallProject(), patience()])) ?? sampleProject();
     this.history = startHistory(project);
     this.host.requestUpdate();
   }

@@ -119,7 +119,7 @@ export class LineDrawing extends LitElement {
     return svg`
       ${view.motor ? this.drawMotor(view.motor) : nothing}
       ${view.shafts.map((shaft) => this.drawShaft(shaft))}
-      ${view.joints.map((joint, index) => this.drawJoint(joint, view.name === 'side' ? this.jointLabels[index] : ''))}`;
+      ${view.joints.map((joint, index) => this.drawJoint(joint, view.name === 'side' ? (this.jointLabels[index] ?? '') : ''))}`;
   }
 
   private drawBows({ views, scale }: Drawing) {
@@ -178,14 +178,16 @@ export class LineDrawing extends LitElement {
     </g>`;
   }
 
-  private drawJoint(joint: DrawnJoint, label: string | undefined): SVGTemplateResult {
+  // The side view alone carries the angle; the plan sees each fork a quarter turn from how the side view sees it.
+  private drawJoint(joint: DrawnJoint, label: string): SVGTemplateResult {
     const { radius, origin, turnAfter } = joint;
+    const seen = this.turn + (label ? 0 : Math.PI / 2);
     return svg`<g class=${this.classes('joint', joint.part)} data-part=${joint.part}>
       <g transform=${frame(joint)}>
         ${joint.kind === 'universal' && label ? svg`<line class="axis" x1="0" x2=${SWEEP + 10} y1="0" y2="0" />` : nothing}
-        <path d=${yokePath(radius, 1)} transform=${forkScale(this.turn)} />
+        <path d=${yokePath(radius, 1)} transform=${forkScale(seen)} />
       </g>
-      <g transform="translate(${origin.x},${origin.y}) rotate(${turnAfter})"><path d=${yokePath(radius, -1)} transform=${forkScale(this.turn + Math.PI / 2)} /></g>
+      <g transform="translate(${origin.x},${origin.y}) rotate(${turnAfter})"><path d=${yokePath(radius, -1)} transform=${forkScale(seen + Math.PI / 2)} /></g>
       <circle cx=${origin.x} cy=${origin.y} r=${radius * 0.45} />
       ${label ? svg`<path class="angle" d=${arcPath(joint, SWEEP)} />` : nothing}
     </g>`;

@@ -10,6 +10,9 @@ export const fieldStyles = css`
     gap: 0.125rem;
     min-width: 0;
   }
+  :host([compact]) {
+    gap: 0;
+  }
   label,
   .label {
     font-weight: 500;

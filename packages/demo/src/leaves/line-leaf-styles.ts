@@ -21,8 +21,9 @@ export const lineLeafStyles = css`
     gap: 1rem 1.5rem;
     margin-bottom: 1rem;
   }
-  .layout .fields {
-    margin-top: 1.25rem;
+  .layout {
+    border-top: 1px solid var(--line-thin);
+    padding-top: 1rem;
   }
   .parts {
     list-style: none;

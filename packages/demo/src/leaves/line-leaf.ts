@@ -58,7 +58,7 @@ export class LineLeaf extends LitElement {
           : nothing
       }
       <section class="layout" aria-label="Layout and parts">
-        ${this.renderParts(parts, chosen)} ${this.renderLineFields()}
+        ${this.renderLineFields()} ${this.renderParts(parts, chosen)}
       </section>
     </div>`;
   }

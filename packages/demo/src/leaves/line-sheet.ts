@@ -23,7 +23,7 @@ export class LineSheet extends LitElement {
         border-bottom: 1px solid var(--line-thin);
       }
       line-drawing {
-        height: clamp(11rem, 28vh, 18rem);
+        height: clamp(11rem, 28vh, 22rem);
       }
       @media (max-width: 62rem) {
         :host {
