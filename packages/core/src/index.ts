@@ -43,6 +43,7 @@ export { outputAngle } from './motion/output-angle.js';
 export { speedFluctuation } from './motion/speed-fluctuation.js';
 export { speedRatio } from './motion/speed-ratio.js';
 export { criticalSpeeds } from './whirl/critical-speeds.js';
+export { lineWhirl } from './whirl/line-whirl.js';
 export { MechanismError } from './whirl/mechanism-error.js';
 export { NoConvergenceError } from './numerics/no-convergence-error.js';
 export { describeReach } from './orders/describe-reach.js';

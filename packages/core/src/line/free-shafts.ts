@@ -23,7 +23,7 @@ const ROUNDING = 1e-10;
  * The parts of a line that nothing holds: the motions of its shafts, as rigid bodies, that every support and joint allows.
  *
  * In the developed line each shaft has two unknowns, the sideways displacements of its ends. A support, rigid or
- * elastic, holds the displacement where it stands; one that fixes the slope makes both ends move alike; every joint
+ * elastic, holds the displacement where it stands; one that fixes or resists the slope makes both ends move alike; every joint
  * ties two ends; a rigid one, or a flexible one with a bending stiffness, ties the slopes as well. What is left is the null space of these rows.
  *
  * @param line - lengths in m, supports, and kinds of joints
@@ -55,9 +55,9 @@ function restraints(line: HeldLine): number[][] {
   };
   line.shafts.forEach(({ length, supports }, shaft) => {
     const [start, end] = [2 * shaft, 2 * shaft + 1];
-    for (const { at, fixesSlope } of supports) {
+    for (const { at, fixesSlope, angularStiffness } of supports) {
       add({ [start]: 1 - at / length, [end]: at / length });
-      if (fixesSlope) add({ [start]: -1, [end]: 1 });
+      if (fixesSlope || angularStiffness) add({ [start]: -1, [end]: 1 });
     }
   });
   line.joints.forEach((joint, index) => {

@@ -64,7 +64,7 @@ function faultsAmongSound(output: unknown, faults: readonly LineFault[]): LineFa
 
 /** A fault at one of these leaves open whether the line is held. */
 const DECIDES_HOLDING =
-  /^(shafts|joints)?(\[\d+\])?(\.(length|kind|bendingStiffness|supports(\[\d+\](\.(at|radialStiffness|fixesSlope))?)?))?$/;
+  /^(shafts|joints)?(\[\d+\])?(\.(length|kind|bendingStiffness|supports(\[\d+\](\.(at|radialStiffness|fixesSlope|angularStiffness))?)?))?$/;
 
 function mechanismFaults(line: ShaftLine): LineFault[] {
   return freeShafts(line).map(({ first, last, motion }) => {

@@ -98,6 +98,7 @@ const support = shape('a support', {
   at: notNegative('place in m from the motor end of its shaft,'),
   radialStiffness: v.exactOptional(positive('stiffness in N/m')),
   fixesSlope: v.exactOptional(flag),
+  angularStiffness: v.exactOptional(positive('stiffness in N·m/rad')),
   length: v.exactOptional(positive('length in m')),
   bore: v.exactOptional(positive('diameter in m')),
   lining: v.exactOptional(text),

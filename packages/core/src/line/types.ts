@@ -49,6 +49,8 @@ export interface Support {
   readonly radialStiffness?: number;
   /** Whether it also holds the slope of the shaft; absent is no. */
   readonly fixesSlope?: boolean;
+  /** N·m/rad, how firmly it resists the slope of the shaft; absent is not at all. */
+  readonly angularStiffness?: number;
   /** m, along the shaft. */
   readonly length?: number;
   /** m */

@@ -4,7 +4,7 @@ import { noLoadSpeed } from '../drive/no-load-speed.js';
 import { jointAngles } from '../line/joint-angles.js';
 import type { ShaftLine } from '../line/types.js';
 import { speedFluctuation } from '../motion/speed-fluctuation.js';
-import { criticalSpeeds } from '../whirl/critical-speeds.js';
+import { lineWhirl } from '../whirl/line-whirl.js';
 import { avoidBands } from './avoid-bands.js';
 import { DEFAULT_MARGINS, lineExcitations, type LineExcitation } from './excitations.js';
 import { findReasons, firstWhirl, verdictOf } from './reasons.js';
@@ -49,7 +49,7 @@ const REACH = 1.5;
 export function assess(line: ShaftLine, { speed, margins = {} }: AssessOptions): Assessment {
   checkPositive('assess: speed', speed);
   const excitations = lineExcitations(line, checkMargins({ ...DEFAULT_MARGINS, ...margins }));
-  const criticals = excitations.flatMap((source) => criticalsOf(line, source));
+  const criticals = criticalsOf(line, excitations);
   const reach = Math.max(REACH * speed, noLoadSpeed(line) ?? 0);
   const bands = avoidBands(criticals, excitations);
   const limit = speedLimit(bands);
@@ -77,13 +77,16 @@ function checkMargins(margins: Margins): Margins {
   return margins;
 }
 
-function criticalsOf(line: ShaftLine, { excitation, order, whirls }: LineExcitation): LineCriticalSpeed[] {
-  return whirls.flatMap((whirl) =>
-    criticalSpeeds(line, { order, whirl, count: MODES }).map(({ speed, shape }, i) => ({
-      excitation,
+function criticalsOf(line: ShaftLine, sources: readonly LineExcitation[]): LineCriticalSpeed[] {
+  const driven = sources.flatMap(({ excitation, order, whirls }) =>
+    whirls.map((whirl) => ({ excitation, order, whirl, count: MODES })),
+  );
+  return lineWhirl(line, driven).flatMap(({ order, whirl, modes }, i) =>
+    modes.map(({ speed, shape }, mode) => ({
+      excitation: driven[i]?.excitation ?? 'unbalance',
       order,
       whirl,
-      mode: i + 1,
+      mode: mode + 1,
       speed,
       shape,
     })),

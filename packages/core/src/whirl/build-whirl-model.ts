@@ -89,10 +89,11 @@ function addDiscs({ mesh, freedoms, mass, gyroscopic }: WhirlModel, line: ShaftL
 
 function addSprings({ mesh, freedoms, stiffness }: WhirlModel, line: ShaftLine): void {
   line.shafts.forEach(({ supports }, shaft) => {
-    for (const { at, radialStiffness } of supports) {
-      if (radialStiffness === undefined) continue;
+    for (const { at, radialStiffness = 0, angularStiffness = 0 } of supports) {
+      if (radialStiffness === 0 && angularStiffness === 0) continue;
       const { rows, shape } = locate({ mesh, freedoms }, { shaft, at });
       addBlock(stiffness, { rows, entries: outerSquare(shape.displacement, radialStiffness) });
+      addBlock(stiffness, { rows, entries: outerSquare(shape.slope, angularStiffness) });
     }
   });
 }

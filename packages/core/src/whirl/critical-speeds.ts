@@ -1,24 +1,8 @@
-import { checkPositive, checkWhole } from '../internal/checks.js';
-import { refusal } from '../internal/refuse.js';
 import type { ShaftLine } from '../line/types.js';
-import { combineBands } from '../numerics/combine-bands.js';
-import { lowestEigenpairs } from '../numerics/lowest-eigenpairs.js';
-import { NotPositiveDefiniteError } from '../numerics/not-positive-definite-error.js';
-import type { Eigenpairs } from '../numerics/types.js';
-import { buildWhirlModel, type WhirlModel } from './build-whirl-model.js';
-import { expectedFrequency } from './expected-frequency.js';
-import { MechanismError } from './mechanism-error.js';
-import { modeShape } from './mode-shape.js';
-import type { CriticalSpeed, CriticalSpeedOptions, Whirl } from './types.js';
-
-const MOST_MODES = 100;
-const MOST_MESHES = 6;
-
-interface Excitation {
-  readonly order: number;
-  readonly whirl: Whirl;
-  readonly count: number;
-}
+import { checkExcitation } from './check-excitation.js';
+import { solvedSpeeds } from './solved-speeds.js';
+import type { CriticalSpeed, CriticalSpeedOptions } from './types.js';
+import { whirlSolver } from './whirl-solver.js';
 
 /**
  * Shaft speeds at which an excitation order meets a whirl mode of the line, gyroscopic effect included.
@@ -38,7 +22,8 @@ interface Excitation {
  *   at the centre; a flexible one too, with its `bendingStiffness` if it has one; a rigid one carries the slope across.
  *   Where the line has a `propeller`, its disc (of the last shaft, by its name or else the aftmost) carries water: 1.25
  *   times its dry mass and inertia unless the line says otherwise. The mesh keeps the error of the speeds below 0.01 %
- *   of what the model says; how firmly the bushes hold is the larger doubt by far.
+ *   of what the model says, and does not hang on `count` up to 4; how firmly the bushes hold is the larger doubt by far:
+ *   they are taken as entered here, and `whirlBounds` gives what lies between pinned and fixed.
  * @example
  * ```ts
  * const steel = { name: 'steel', youngsModulus: 206e9, shearModulus: 79.3e9, density: 7850, yieldStrength: 250e6 };
@@ -56,49 +41,6 @@ interface Excitation {
  *   4th ed., §6.5 (gyroscopic effect on critical speeds)
  */
 export function criticalSpeeds(line: ShaftLine, options: CriticalSpeedOptions = {}): CriticalSpeed[] {
-  const { order = 1, whirl = 'forward', count = 4 } = options;
-  checkOptions({ order, whirl, count });
-  const { model, pairs } = solve(line, { order, whirl, count });
-  return pairs.vectors.map((vector, i) => ({
-    speed: Math.sqrt(pairs.values[i] ?? 0) / order,
-    shape: modeShape(model, vector),
-  }));
-}
-
-function checkOptions({ order, whirl, count }: Excitation): void {
-  checkPositive('criticalSpeeds: order', order);
-  checkWhole('criticalSpeeds: count', count, [1, MOST_MODES]);
-  const known: readonly string[] = ['forward', 'backward'];
-  if (!known.includes(whirl)) throw refusal('criticalSpeeds: whirl', "'forward' or 'backward'", whirl);
-}
-
-/** Solves on a mesh fit for the estimated highest frequency, and once more if the modes lie higher than that. */
-function solve(
-  line: ShaftLine,
-  excitation: Excitation,
-): { readonly model: WhirlModel; readonly pairs: Eigenpairs } {
-  let frequency = expectedFrequency(line, excitation.count);
-  for (let meshes = 1; ; meshes++) {
-    const model = buildWhirlModel(line, { frequency });
-    const pairs = solveModel(line, model, excitation);
-    const highest = Math.sqrt(pairs.values.at(-1) ?? 0);
-    if (highest <= frequency || meshes === MOST_MESHES) return { model, pairs };
-    frequency = 1.1 * highest;
-  }
-}
-
-function solveModel(line: ShaftLine, model: WhirlModel, { order, whirl, count }: Excitation): Eigenpairs {
-  const inertia = combineBands(model.mass, model.gyroscopic, (whirl === 'forward' ? -1 : 1) / order);
-  try {
-    return lowestEigenpairs(model.stiffness, { inertia, count });
-  } catch (error) {
-    if (!(error instanceof NotPositiveDefiniteError)) throw error;
-    throw mechanism(line, model, error.row);
-  }
-}
-
-function mechanism(line: ShaftLine, { mesh, freedoms }: WhirlModel, row: number): MechanismError {
-  const node = Math.max(freedoms.displacement.indexOf(row), freedoms.slope.indexOf(row));
-  const shaft = mesh.shaft[node] ?? 0;
-  return new MechanismError('criticalSpeeds: line', { shaft, name: line.shafts[shaft]?.name ?? '' });
+  const pencil = checkExcitation('criticalSpeeds: ', options);
+  return solvedSpeeds(whirlSolver(line, 'criticalSpeeds').solve(pencil), pencil);
 }

@@ -28,3 +28,11 @@ export interface CriticalSpeedOptions {
   /** How many, lowest first. Default 4. */
   readonly count?: number;
 }
+
+/** What one excitation meets, of several. */
+export interface LineWhirl {
+  readonly order: number;
+  readonly whirl: Whirl;
+  /** Ascending. */
+  readonly modes: readonly CriticalSpeed[];
+}
