@@ -40,6 +40,8 @@ describe('speedFluctuation of one joint', () => {
     expect(got.orders.map(({ order }) => order)).toEqual([2, 4, 6, 8]);
     expect(Math.abs(got.orders[0]!.amplitude / (2 * second) - 1)).toBeLessThan(5e-6);
     expect(Math.abs(got.orders[1]!.amplitude / (4 * fourth) - 1)).toBeLessThan(5e-5);
+    expect(Math.abs(got.angleOrders[0]!.amplitude / second - 1)).toBeLessThan(5e-6);
+    expect(Math.abs(got.angleOrders[1]!.amplitude / fourth - 1)).toBeLessThan(5e-5);
   });
 
   // 1200 rpm, 100 rpm in all: cos β 0.9592, 1251 and 1151 rpm (the angle printed there is a misprint of 16.42°),
@@ -67,6 +69,35 @@ describe('speedFluctuation of one joint', () => {
     for (const turns of [[{}], [{}, {}], [{ plan: 1 }, { plan: 1 }, { plan: 1 }]]) {
       const { min, max, degree, orders } = speedFluctuation(lineOf(turns));
       expect([min, max, degree, ...orders.map(({ amplitude }) => amplitude)]).toEqual([1, 1, 0, 0, 0, 0, 0]);
+    }
+  });
+});
+
+describe('speedFluctuation in orders of the output angle', () => {
+  // Sixth order, k³/3 rad: Fourier transform of the exact law with numpy; derived.
+  it.each([
+    [1, 1.4724112e-13],
+    [10, 1.4948219e-7],
+    [20, 1.0018239e-5],
+    [30, 1.2336543e-4],
+    [45, 1.6835446e-3],
+  ])('has the sixth at %i°', (angle, sixth) => {
+    const { angleOrders } = single(angle);
+    expect(angleOrders.map(({ order }) => order)).toEqual([2, 4, 6, 8]);
+    expect(Math.abs(angleOrders[2]!.amplitude / sixth - 1)).toBeLessThan(1e-7);
+  });
+
+  it('is the lead of the output angle when summed', () => {
+    const line = lineOf([{}, { elevation: 0.5 }]);
+    const { angleOrders } = speedFluctuation(line);
+    for (const angle of [0.2, 1, 2.3]) {
+      const lead = angleOrders.reduce(
+        (sum, { order, amplitude }) => sum + (-1) ** (order / 2) * amplitude * Math.sin(order * angle),
+        0,
+      );
+      // tan θ₂ = cos β tan θ₁; the fifth term is below k⁵/5.
+      const exact = Math.atan2(Math.cos(0.5) * Math.sin(angle), Math.cos(angle)) - angle;
+      expect(Math.abs(lead - exact)).toBeLessThan(Math.tan(0.25) ** 10 / 5 / (1 - Math.tan(0.25) ** 2));
     }
   });
 });

@@ -20,7 +20,7 @@ import type { ClockReadings, CouplingReadings, InBothPlanes, MotorShims } from '
  *   verdict by the usual limits of flexible couplings
  * @throws RangeError where a reading is not finite, a diameter, separation or spacer is not greater than 0, or the
  *   rear feet are not further from the coupling than the front ones
- * @remarks First order in the angle, as all such rules: below 1° the rest is under 0.02 % of the moves; shim, read again.
+ * @remarks First order in the angle, as all such rules are: shim, then read again.
  *   Both shafts are to be turned together, so that run-out of the hubs drops out, and kept from floating endways.
  *   Where a universal joint is to run at an angle, align on a rigid dummy in its place, or take the angle as wanted.
  * @example

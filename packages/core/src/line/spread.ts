@@ -10,6 +10,8 @@ export interface Box {
 const MOST_CORNERS = 12;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 const SWEEPS = 3;
+/** Share of a tolerance by which to look whether a score falls. */
+const STEP = 1e-3;
 /** Narrows the range of a value to a hundred-thousandth. */
 const GOLDEN_STEPS = 24;
 
@@ -80,17 +82,27 @@ function descend(
     const before = best;
     for (const i of loose) {
       const along = (value: number): number => score(place.map((old, j) => (j === i ? value : old)));
-      const found = golden(
-        along,
-        (box.values[i] ?? 0) - (box.tolerances[i] ?? 0),
-        2 * (box.tolerances[i] ?? 0),
-      );
-      const value = along(found);
-      if (value < best) [best, place[i]] = [value, found];
+      for (const value of candidates(along, [box.values[i] ?? 0, box.tolerances[i] ?? 0], place[i] ?? 0)) {
+        const found = along(value);
+        if (found < best) [best, place[i]] = [found, value];
+      }
     }
     if (!(best < before)) break;
   }
   return best;
+}
+
+/** Both ends of a range, and what lies between where the score falls off from where it stands. */
+function candidates(
+  along: (value: number) => number,
+  [middle, tolerance]: readonly [number, number],
+  from: number,
+): number[] {
+  const ends = [middle - tolerance, middle + tolerance];
+  const step = STEP * tolerance;
+  const here = along(from);
+  const falls = along(from + (from > middle ? -step : step)) < here;
+  return falls ? [...ends, golden(along, middle - tolerance, 2 * tolerance)] : ends;
 }
 
 function golden(value: (x: number) => number, from: number, width: number): number {
