@@ -9,6 +9,7 @@ import {
   layoutRuler,
   niceTop,
   type DrawnBand,
+  type DrawnLevel,
   type Ruler,
   type RulerBand,
   type RulerLevel,
@@ -66,7 +67,7 @@ export class SpeedRuler extends LitElement {
         ${this.drawLimit(ruler)} ${ruler.bands.map((band) => this.drawName(band))} ${this.drawLevels(ruler)}
         ${this.drawWanted(ruler)}
       </svg>
-      ${this.renderHandle(ruler)} ${this.renderTable()}
+      ${this.renderHandle(ruler)} ${this.renderWords()}
     `;
   }
 
@@ -101,10 +102,11 @@ export class SpeedRuler extends LitElement {
     );
   }
 
-  private drawBand({ x, y, width, height, lines }: DrawnBand): SVGTemplateResult {
+  private drawBand(band: DrawnBand): SVGTemplateResult {
+    const { x, y, width, height, lines } = band;
     return svg`<g class="band">
       <rect class="ground" x=${x} y=${y} width=${width} height=${height} />
-      <rect class="hatched" x=${x} y=${y} width=${width} height=${height} fill="url(#hatch)" />
+      <rect class="hatched" x=${x} y=${y} width=${width} height=${height} fill="url(#hatch)" ><title>${this.bandWords(band)}</title></rect>
       ${lines.map((line) => svg`<line class="critical" x1=${line} x2=${line} y1=${y} y2=${y + height} />`)}
     </g>`;
   }
@@ -142,11 +144,24 @@ export class SpeedRuler extends LitElement {
     </g>`;
   }
 
-  private drawLevels({ levels }: Ruler): SVGTemplateResult[] {
+  private drawLevels({ levels, lanes }: Ruler): SVGTemplateResult[] {
+    const [top] = lanes;
+    const named = levels.findLast(({ order, seen }) => seen && order === top?.order);
     return levels.map(
-      ({ x, y, radius, seen }) =>
-        svg`<path class=${seen ? 'level' : 'level unseen-level'} d="M${x},${y - radius} l${radius},${radius} l${-radius},${radius} l${-radius},${-radius} z" />`,
+      (level) => svg`<path class=${level.seen ? 'level' : 'level unseen-level'} d=${diamond(level)}>
+          <title>${this.levelWords(level)}</title>
+        </path>
+        ${level === named ? svg`<text class="band-name" x=${level.x + 9} y=${level.y + 4}>measured</text>` : nothing}`,
     );
+  }
+
+  private levelWords({ order, speed, amplitude, unit, seen }: RulerLevel): string {
+    const level = seen ? `${amplitude.toPrecision(3)} ${unit}` : 'not above the noise';
+    return `measured ${order}× at ${this.write(speed)} ${this.unit}: ${level}`;
+  }
+
+  private bandWords({ label, from, to }: RulerBand): string {
+    return `${label}: ${this.write(from)} to ${this.write(to)} ${this.unit}`;
   }
 
   private drawWanted({ wanted, axis }: Ruler): SVGTemplateResult {
@@ -156,31 +171,13 @@ export class SpeedRuler extends LitElement {
     </g>`;
   }
 
-  private renderTable() {
+  // The drawing is hidden from screen readers; this is what it says.
+  private renderWords() {
     if (this.bands.length === 0 && this.levels.length === 0) return nothing;
-    return html`<table class="unseen">
-      <caption>
-        Speeds to avoid, and measured levels
-      </caption>
-      <tbody>
-        ${this.bands.map(
-          (band) =>
-            html`<tr>
-              <th scope="row">${band.label}</th>
-              <td>${this.write(band.from)} to ${this.write(band.to)} ${this.unit}</td>
-            </tr>`,
-        )}
-        ${this.levels.map(
-          (level) =>
-            html`<tr>
-              <th scope="row">measured ${level.order}× at ${this.write(level.speed)} ${this.unit}</th>
-              <td>
-                ${level.seen ? `${level.amplitude.toPrecision(3)} ${level.unit}` : 'not above the noise'}
-              </td>
-            </tr>`,
-        )}
-      </tbody>
-    </table>`;
+    return html`<ul class="unseen" aria-label="Speeds to avoid, and measured levels">
+      ${this.bands.map((band) => html`<li>${this.bandWords(band)}</li>`)}
+      ${this.levels.map((level) => html`<li>${this.levelWords(level)}</li>`)}
+    </ul>`;
   }
 
   private onPress(event: PointerEvent): void {
@@ -225,6 +222,10 @@ export class SpeedRuler extends LitElement {
     event.preventDefault();
     this.dispatchEvent(new SpeedMovedEvent(Math.min(this.axisTop(), Math.max(step, speed)), 'settled'));
   }
+}
+
+function diamond({ x, y, radius }: DrawnLevel): string {
+  return `M${x},${y - radius} l${radius},${radius} l${-radius},${radius} l${-radius},${-radius} z`;
 }
 
 declare global {

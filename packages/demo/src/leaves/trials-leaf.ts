@@ -1,6 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ShaftLine } from '@sternline/core';
+import { SizeController } from '../charts/size-controller.js';
 import type { StretchChosenEvent } from '../charts/waveform-chart.js';
 import type { FilesChosenEvent } from '../elements/drop-zone.js';
 import { LevelsMeasuredEvent, TrialChangedEvent, TrialsAddedEvent } from '../elements/events.js';
@@ -37,6 +38,7 @@ export class TrialsLeaf extends LitElement {
   @state() private openId: string | undefined;
   @state() private stretches: ReadonlyMap<string, RecordingPart> = new Map();
 
+  private readonly size = new SizeController(this);
   /** The files that trials of this visit were read from, to be read again with other choices. */
   private readonly files = new Map<string, File>();
   private readonly client = new AnalysisClient(typeof Worker === 'undefined' ? undefined : startWorker);
@@ -62,21 +64,20 @@ export class TrialsLeaf extends LitElement {
 
   protected override willUpdate(): void {
     const { open } = this;
-    if (open) this.analyses.request(open, this.choicesFor(open));
+    // Out of sight, an edit of the line or the wanted speed costs no analysis; in sight it is caught up with.
+    if (open && this.size.width > 0) this.analyses.request(open, this.choicesFor(open));
     // The ruler shows the levels of every trial; they do not hang on the line, so once is enough.
     for (const trial of this.trials) {
-      if (trial !== open && trial.speed !== undefined && this.analyses.stateOf(trial.id).kind === 'waiting') {
-        this.analyses.request(trial, this.choicesFor(trial));
-      }
+      const fresh = this.analyses.stateOf(trial.id).kind === 'waiting';
+      if (fresh && trial.speed !== undefined) this.analyses.request(trial, this.choicesFor(trial));
     }
   }
 
   protected override render() {
     const { open } = this;
     return html`
-      <p class="sentence">
-        What is this buzz? Put in a recording of a trial and read what it is and what to try next.
-      </p>
+      <h2>What is this buzz?</h2>
+      <p class="sentence">Put in a recording of a trial and read what it is and what to try next.</p>
       <trial-intake
         .pending=${this.readings.pending}
         @files-chosen=${(event: FilesChosenEvent) => {
