@@ -174,7 +174,7 @@ describe('shimMotor', () => {
     const readings = { ...read({ port: 1e-4, up: 2e-4, toPort: 1e-3, rising: -2e-3 }), tolerance: 1e-5 };
     const { tolerance, ...plain } = readings;
     const clocks = Object.entries(plain).filter(([, value]) => typeof value === 'object' && 'top' in value);
-    const rear = (changed: object) => shimMotor({ ...plain, ...changed } as CouplingReadings).feet.rear;
+    const rear = (changed: object) => shimMotor({ ...plain, ...changed }).feet.rear;
     const base = rear({});
     const squares = { vertical: 0, horizontal: 0 };
     for (const [name, clock] of clocks) {

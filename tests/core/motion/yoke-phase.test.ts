@@ -117,6 +117,21 @@ describe('yokePhase of any chain', () => {
     );
   });
 
+  it('cancels joints close to 90° and next to nothing', () => {
+    for (const angle of [1e-5, 1e-3, 1.5, 1.5707]) {
+      const line = lineOf([
+        {},
+        { plan: angle, yokeTwist: 0.4 },
+        { yokeTwist: -0.9 },
+        { plan: angle, yokeTwist: 1.1 },
+        {},
+      ]);
+      const { degree, degreeAtBest } = yokePhase(line);
+      // What is left is the rounding of the steps, which joints close to 90° magnify.
+      expect(degreeAtBest / degree).toBeLessThan(1e-5);
+    }
+  });
+
   it('takes rigid pieces between two joints for one shaft', () => {
     const line = lineOf(
       [{}, { elevation: 0.2, yokeTwist: 0.3 }, { elevation: 0.2, yokeTwist: 0.4 }, {}],

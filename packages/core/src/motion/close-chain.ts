@@ -37,8 +37,9 @@ function step(angle: number): number {
   return sine < 0.5 ? -0.5 * Math.log1p(-sine) : -Math.log(Math.cos(angle));
 }
 
-function distance({ aRe, aIm, bRe, bIm }: DiscMap): number {
-  return 2 * Math.atanh(Math.hypot(bRe, bIm) / Math.hypot(aRe, aIm));
+/** r from sinh(r/2) = |B| / √(|A|² − |B|²): exact from next to nothing to joints close to 90°. */
+function distance({ bRe, bIm, determinant }: DiscMap): number {
+  return 2 * Math.asinh(Math.hypot(bRe, bIm) / Math.sqrt(determinant));
 }
 
 interface Corner {
