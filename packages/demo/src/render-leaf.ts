@@ -42,6 +42,7 @@ export function renderLeaf(leaf: string, state: PageState) {
     case 'line':
       return html`<line-leaf
         .line=${state.entered}
+        .drawn=${open.line}
         .lineId=${open.id}
         .faults=${draft?.faults ?? []}
         .assessment=${assessment}

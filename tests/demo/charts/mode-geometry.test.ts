@@ -37,6 +37,20 @@ describe('layoutMode', () => {
     expect(propeller!.labelRow).not.toBe(second!.labelRow);
   });
 
+  it('names marks by their numbers where there is little room', () => {
+    const narrow = layoutMode(
+      {
+        shaft: station.map(() => 0),
+        station,
+        displacement,
+        marks: [{ kind: 'support', name: 'Bush 1', short: '6', station: 0 }],
+      },
+      { width: 340, height: 230 },
+    );
+    expect(narrow.marks.map(({ name }) => name)).toEqual(['6']);
+    expect(figure.marks[0]!.name).toBe('Bush 1');
+  });
+
   it('breaks the curve where one shaft ends and the next begins', () => {
     const hinged = layoutMode(
       { shaft: station.map((_, index) => (index < 20 ? 0 : 1)), station, displacement, marks: [] },

@@ -79,6 +79,7 @@ export function layoutMode(
     marks: rowsOf(
       marks.map((mark) => ({
         ...mark,
+        name: width < 560 ? mark.short : mark.name,
         x: x(mark.station),
         y: y(valueAt(mark.station, { stations, scaled })),
       })),

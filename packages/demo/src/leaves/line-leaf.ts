@@ -23,6 +23,8 @@ export class LineLeaf extends LitElement {
 
   /** The line as entered; it may be one that cannot be. */
   @property({ attribute: false }) line!: ShaftLine;
+  /** The line as drawn: the last one that could be. */
+  @property({ attribute: false }) drawn!: ShaftLine;
   @property() lineId = '';
   @property({ attribute: false }) faults: readonly LineFault[] = [];
   /** Of the last line that could be. */
@@ -33,7 +35,7 @@ export class LineLeaf extends LitElement {
   @property({ type: Boolean }) onlyLine = false;
 
   protected override render() {
-    const parts = lineParts(this.line);
+    const parts = this.numberedParts();
     const chosen = parts.find((part) => part.id === this.chosenPart);
     return html`<div class="bench">
       <section class="verdict" aria-labelledby="verdict">
@@ -61,6 +63,15 @@ export class LineLeaf extends LitElement {
         ${this.renderLineFields()} ${this.renderParts(parts, chosen)}
       </section>
     </div>`;
+  }
+
+  // The numbers are those of the drawing, which shows the last line that could be.
+  private numberedParts(): LinePart[] {
+    const entered = lineParts(this.line);
+    const drawn = lineParts(this.drawn);
+    const ids = new Set(drawn.map(({ id }) => id));
+    const alike = entered.length === drawn.length && entered.every(({ id }) => ids.has(id));
+    return alike ? drawn : entered;
   }
 
   private renderFaults(parts: readonly LinePart[]) {
