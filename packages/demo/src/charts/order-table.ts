@@ -35,6 +35,10 @@ export class OrderTable extends LitElement {
       .aside {
         display: block;
       }
+      th,
+      td {
+        padding-right: 0.625rem;
+      }
       svg {
         display: block;
         width: 6rem;

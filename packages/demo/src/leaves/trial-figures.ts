@@ -14,6 +14,9 @@ import { peakTable } from '../model/peak-table.js';
 import { durationWords, resolutionSentence } from '../model/reading-words.js';
 import { shared } from '../styles/shared.js';
 
+const FOLDED =
+  'A broken mark is an order beyond half the sampling rate: it appears there, folded down, and its height is not to be relied on.';
+
 /** The figures behind an answer: spectrum, orders, peaks, and the recording over time. */
 @customElement('trial-figures')
 export class TrialFigures extends LitElement {
@@ -22,6 +25,9 @@ export class TrialFigures extends LitElement {
     css`
       section {
         margin-bottom: var(--gap-large);
+      }
+      .channels {
+        margin-bottom: var(--gap);
       }
     `,
   ];
@@ -82,22 +88,21 @@ export class TrialFigures extends LitElement {
           name=${`${trial.name}, spectrum of ${spectrum.channel}`}
           unit=${spectrum.unit}
           .lines=${spectrum}
-          .orders=${this.mainOrders.map((order) => seenOn(order, spectrum.channel))}
+          .orders=${this.mainOrders}
           .peaks=${peaks}
           .shaftFrequency=${analysis.speed / (2 * Math.PI)}
         ></spectrum-chart
       ></chart-frame>
       <p class="aside">
-        Peak amplitude in ${spectrum.unit}. ${resolutionSentence(analysis.resolution)} Full marks are orders
-        where they are; broken marks are orders that the sampling folds down to a lower frequency; thin marks
-        are not seen.
+        Peak amplitude in ${spectrum.unit}. ${resolutionSentence(analysis.resolution)}
+        ${this.mainOrders.some((order) => order.folded) ? FOLDED : nothing}
       </p>
     </section>`;
   }
 
   private renderChannels(spectra: readonly ChannelSpectrum[], shown: ChannelSpectrum) {
     if (spectra.length < 2) return nothing;
-    return html`<div class="row" role="group" aria-label="Channel">
+    return html`<div class="row channels" role="group" aria-label="Channel">
       ${spectra.map(
         ({ channel }) =>
           html`<button
@@ -150,11 +155,6 @@ export class TrialFigures extends LitElement {
       </div>
     </section>`;
   }
-}
-
-/** An order is measured on the channel that shows it most; its mark on another channel claims nothing. */
-function seenOn(order: OrderReading, channel: string): OrderReading {
-  return order.channel === channel ? order : { ...order, seen: false };
 }
 
 function renderNoSpectrum() {
