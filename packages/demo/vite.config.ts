@@ -53,6 +53,6 @@ export default defineConfig({
     assetsInlineLimit: (path) => path.endsWith('.woff2'),
     rolldownOptions: { output: { format: 'iife', codeSplitting: false } },
   },
-  server: { port: 4173 },
+  server: { port: 5173 },
   preview: { port: 4173, strictPort: false },
 });
