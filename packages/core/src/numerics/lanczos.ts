@@ -17,6 +17,7 @@ export interface LanczosOptions {
 
 /** Residual of an accepted pair over its eigenvalue; the eigenvalue itself is good to its square unless another is near. */
 const TOLERANCE = 1e-9;
+
 /**
  * Largest positive eigenvalues of a symmetric operator, descending, with orthonormal vectors.
  *
@@ -80,22 +81,28 @@ interface Projection {
 
 /** The leading Ritz pairs if all of them have settled. */
 function converged({ diagonal, offDiagonal, residual, count }: Projection): Eigenpairs | undefined {
-  const ritz = tridiagonalEigenpairs(diagonal, offDiagonal);
-  const largest = Math.max(...ritz.values.map(Math.abs));
   const last = diagonal.length - 1;
-  const leading = Array.from(ritz.values.keys())
-    .filter((i) => (ritz.values[i] ?? 0) > 1e-14 * largest)
-    .sort((i, j) => (ritz.values[j] ?? 0) - (ritz.values[i] ?? 0))
-    .slice(0, count);
+  const ends = tridiagonalEigenpairs(diagonal, offDiagonal, { from: last });
+  const leading = leadingOf(ends.values, count);
   if (residual > 0 && leading.length < count) return undefined;
   const settled = leading.every(
-    (i) => residual * Math.abs(ritz.vectors[i]?.[last] ?? 0) <= TOLERANCE * (ritz.values[i] ?? 0),
+    (i) => residual * Math.abs(ends.vectors[i]?.[0] ?? 0) <= TOLERANCE * (ends.values[i] ?? 0),
   );
   if (!settled) return undefined;
+  const ritz = tridiagonalEigenpairs(diagonal, offDiagonal);
   return {
     values: Float64Array.from(leading, (i) => ritz.values[i] ?? 0),
     vectors: leading.map((i) => ritz.vectors[i] ?? new Float64Array(0)),
   };
+}
+
+/** Where the largest positive values stand, largest first. */
+function leadingOf(values: Float64Array, count: number): number[] {
+  const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return Array.from(values.keys())
+    .filter((i) => (values[i] ?? 0) > 1e-14 * largest)
+    .sort((i, j) => (values[j] ?? 0) - (values[i] ?? 0))
+    .slice(0, count);
 }
 
 function inFullSpace({ values, vectors }: Eigenpairs, basis: readonly Float64Array[]): Eigenpairs {

@@ -25,6 +25,10 @@ export interface Pencil {
 
 const TOLERANCE = 1e-9;
 const MOST_STEPS = 8;
+/** A step that gains less than this has met the rounding of the matrices. */
+const STALLED = 0.5;
+/** Beyond this a pair is a guess still. */
+const ROUGH = 1e-5;
 
 /**
  * The eigenpair that Rayleigh quotient iteration finds from a guess.
@@ -36,33 +40,45 @@ const MOST_STEPS = 8;
  */
 export function settleEigenpair(pencil: Pencil, guess: Float64Array): SettledPair | undefined {
   const { stiffness, inertia } = pencil;
-  let vector = Float64Array.from(guess);
-  let best: SettledPair | undefined;
+  const band = new Float64Array(stiffness.values.length);
+  const vectors = {
+    x: Float64Array.from(guess),
+    load: new Float64Array(guess.length),
+    moved: new Float64Array(guess.length),
+    rest: new Float64Array(guess.length),
+  };
+  let before = Infinity;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const moved = new Float64Array(vector.length);
-    const pair = quotient(pencil, vector, moved);
-    if (!pair) return undefined;
-    if (pair.residual <= TOLERANCE) return pair;
-    if (best && pair.residual > STALLED * best.residual && best.residual < ROUGH) return best;
-    if (!best || pair.residual < best.residual) best = pair;
-    solveEliminated(eliminateBand(combineBands(stiffness, inertia, -pair.value), stiffness), moved);
-    vector = moved;
+    const found = quotient(pencil, vectors);
+    if (!found) return undefined;
+    const { value, residual } = found;
+    const stalled = residual > STALLED * before && residual < ROUGH;
+    if (residual <= TOLERANCE || stalled) return { value, vector: vectors.x, load: vectors.load, residual };
+    solveEliminated(
+      eliminateBand(combineBands(stiffness, inertia, -value, band), stiffness),
+      vectors.moved,
+    );
+    vectors.x.set(vectors.moved);
+    before = residual;
   }
-  return best && best.residual < ROUGH ? best : undefined;
+  return undefined;
 }
 
-/** A step that gains less than this has met the rounding of the matrices. */
-const STALLED = 0.5;
-/** Beyond this a pair is a guess still. */
-const ROUGH = 1e-5;
+interface Vectors {
+  readonly x: Float64Array;
+  /** K x */
+  readonly load: Float64Array;
+  /** B x */
+  readonly moved: Float64Array;
+  /** L⁻¹ (K x − λ B x) */
+  readonly rest: Float64Array;
+}
 
-/** Scales x to xᵀ K x = 1, and gives its Rayleigh quotient and residual; `moved` becomes B x. */
+/** Scales x to xᵀ K x = 1, fills the other vectors, and gives the Rayleigh quotient with its residual. */
 function quotient(
   { stiffness, inertia, factor }: Pencil,
-  x: Float64Array,
-  moved: Float64Array,
-): SettledPair | undefined {
-  const load = new Float64Array(x.length);
+  { x, load, moved, rest }: Vectors,
+): { readonly value: number; readonly residual: number } | undefined {
   multiplyBand(stiffness, x, load);
   const scale = 1 / Math.sqrt(dot(x, load));
   if (!(scale > 0 && scale < Infinity)) return undefined;
@@ -73,8 +89,7 @@ function quotient(
   multiplyBand(inertia, x, moved);
   const value = 1 / dot(x, moved);
   if (!(value > 0 && value < Infinity)) return undefined;
-  const rest = new Float64Array(x.length);
   for (let i = 0; i < x.length; i++) rest[i] = (load[i] ?? 0) - value * (moved[i] ?? 0);
   solveLower(factor, rest);
-  return { value, vector: x, load, residual: Math.sqrt(dot(rest, rest)) };
+  return { value, residual: Math.sqrt(dot(rest, rest)) };
 }

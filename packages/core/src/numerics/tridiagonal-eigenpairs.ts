@@ -10,20 +10,22 @@ const NEGLIGIBLE = Number.EPSILON ** 3;
  *
  * @param diagonal - length n
  * @param offDiagonal - length n − 1 or more; entry i couples rows i and i + 1
+ * @param options - `from`: the vectors are given from this component on, and cost that much less. Default 0.
  * @throws NoConvergenceError if an eigenvalue takes more than 60 sweeps
  * @see J. H. Wilkinson and C. Reinsch, "Handbook for Automatic Computation II: Linear Algebra", 1971, II/3 (tql2)
  */
 export function tridiagonalEigenpairs(
   diagonal: ArrayLike<number>,
   offDiagonal: ArrayLike<number>,
+  { from = 0 }: { readonly from?: number } = {},
 ): Eigenpairs {
   const size = diagonal.length;
   const d = Float64Array.from(diagonal);
   const e = new Float64Array(size);
   for (let i = 0; i + 1 < size; i++) e[i] = offDiagonal[i] ?? 0;
   const vectors = Array.from({ length: size }, (_, i) => {
-    const unit = new Float64Array(size);
-    unit[i] = 1;
+    const unit = new Float64Array(size - from);
+    if (i >= from) unit[i - from] = 1;
     return unit;
   });
   const floor = NEGLIGIBLE * Math.max(largest(d), largest(e));

@@ -1,6 +1,7 @@
 import type { ShaftLine } from '../line/types.js';
 import { combineBands } from '../numerics/combine-bands.js';
 import { factorBand } from '../numerics/factor-band.js';
+import { interpolateVectors, type VectorSample } from '../numerics/interpolate-vectors.js';
 import { lowestEigenpairs } from '../numerics/lowest-eigenpairs.js';
 import { NotPositiveDefiniteError } from '../numerics/not-positive-definite-error.js';
 import type { BandFactor, Eigenpairs, SymmetricBand } from '../numerics/types.js';
@@ -44,13 +45,13 @@ export interface WhirlSolver {
 
 /**
  * Solves a line for several excitations with one mesh, one assembly and one factor of the stiffness wherever they do for
- * all, each excitation beginning from the modes of the last.
+ * all, each excitation beginning from what the modes of those before lead to expect.
  *
  * @param caller - the public function, for its refusals
  */
 export function whirlSolver(line: ShaftLine, caller: string): WhirlSolver {
   const models = new Map<number, FactoredModel>();
-  const guesses = new Map<string, readonly Float64Array[]>();
+  const solved = new Map<string, VectorSample[]>();
   const modelAt = (frequency: number): FactoredModel => {
     const known = models.get(frequency) ?? factored(line, frequency, caller);
     models.set(frequency, known);
@@ -61,11 +62,13 @@ export function whirlSolver(line: ShaftLine, caller: string): WhirlSolver {
     let frequency = expectedFrequency(line, wanted);
     for (let meshes = 1; ; meshes++) {
       const { model, factor } = modelAt(frequency);
-      const inertia = combineBands(model.mass, model.gyroscopic, (whirl === 'forward' ? -1 : 1) / order);
+      const turning = (whirl === 'forward' ? -1 : 1) / order;
+      const inertia = combineBands(model.mass, model.gyroscopic, turning);
       const place = `${frequency} ${wanted}`;
-      const guess = guesses.get(place) ?? [];
+      const before = solved.get(place) ?? [];
+      const guess = interpolateVectors(before, turning);
       const pairs = lowestEigenpairs(model.stiffness, { inertia, count: wanted, factor, guess });
-      guesses.set(place, pairs.vectors);
+      solved.set(place, withSample(before, { at: turning, vectors: pairs.vectors }));
       const highest = Math.sqrt(pairs.values.at(-1) ?? 0);
       if (highest <= frequency || meshes === MOST_MESHES) return { model, factor, inertia, pairs };
       frequency = carrying(highest, frequency);
@@ -74,6 +77,12 @@ export function whirlSolver(line: ShaftLine, caller: string): WhirlSolver {
   const modelFor = (frequency: number): FactoredModel =>
     modelAt(carrying(frequency, expectedFrequency(line, LEAST_MODES)));
   return { solve, modelFor };
+}
+
+/** Samples at different values with alike many vectors: what interpolation asks for. */
+function withSample(samples: readonly VectorSample[], own: VectorSample): VectorSample[] {
+  const like = samples.filter(({ at, vectors }) => at !== own.at && vectors.length === own.vectors.length);
+  return [...like, own];
 }
 
 /** The first of start, 2 start, 4 start … that is at least as high. */
