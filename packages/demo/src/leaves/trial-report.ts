@@ -119,7 +119,7 @@ export class TrialReport extends LitElement {
   private answer({ diagnosis, speed, speedFrom }: TrialAnalysis): string {
     const sentence = answerSentence(diagnosis);
     if (speedFrom !== 'wanted' || diagnosis.findings.length === 0) return sentence;
-    return `If the shaft turned at ${formatFigure(speed, 'speed', this.units)}: ${uncapital(sentence)}`;
+    return `If the shaft turned at ${formatFigure(speed, 'speed', this.units)}, ${uncapital(sentence)}`;
   }
 
   private renderProgress() {
