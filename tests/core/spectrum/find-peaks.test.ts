@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { findPeaks, type Peak, type WindowName } from '@sternline/core';
+import { findPeaks, type Peak, type PeakOptions, type WindowName } from '@sternline/core';
 import { interpolatePeak } from '../../../packages/core/src/spectrum/interpolate-peak.js';
 import { windowCoefficients } from '../../../packages/core/src/spectrum/window-coefficients.js';
 import { windowResponse } from '../../../packages/core/src/spectrum/window-response.js';
 import { binomialBounds } from '../../support/binomial.js';
 import { makeRecording, type MadeRecording } from '../../support/recordings.js';
 
-function peaksOf(made: MadeRecording, window?: WindowName): Peak[] {
-  return findPeaks(makeRecording(made).channels[0]!.samples, made.sampleRate, window ? { window } : {});
+function peaksOf(made: MadeRecording, options: PeakOptions = {}): Peak[] {
+  return findPeaks(makeRecording(made).channels[0]!.samples, made.sampleRate, options);
 }
 
 function worstBias(window: WindowName): number {
@@ -48,7 +48,7 @@ describe('frequency between the lines', () => {
         noise: 0.05,
         seed: 1,
       },
-      'flat-top',
+      { window: 'flat-top', segmentLength: 400 },
     );
     expect((peak!.frequency * 400) / 100).toBeCloseTo(Math.round((20.1 * 400) / 100), 9);
     expect(Math.abs(peak!.amplitude - 1)).toBeLessThan(0.01);
@@ -56,7 +56,7 @@ describe('frequency between the lines', () => {
 });
 
 describe('noise alone', () => {
-  /** The stated rate is 0.005 of recordings: at most what four standard deviations of 600 trials allow. */
+  /** The stated rate is 0.005 of recordings: at most what four standard deviations of 300 trials allow. */
   it.each([
     ['white', 100, 10],
     ['red', 100, 10],
@@ -64,10 +64,10 @@ describe('noise alone', () => {
     ['red', 200, 40],
   ] as const)('%s, %d Hz, %d s: no peak in 99 of 100 recordings', (colour, sampleRate, seconds) => {
     let alarms = 0;
-    for (let seed = 0; seed < 600; seed++) {
+    for (let seed = 0; seed < 300; seed++) {
       alarms += Math.min(1, peaksOf({ sampleRate, seconds, channels: [{}], noise: 1, seed, colour }).length);
     }
-    expect(alarms).toBeLessThanOrEqual(Math.min(6, binomialBounds(600, 0.005)[1]));
+    expect(alarms).toBeLessThanOrEqual(Math.min(3, binomialBounds(300, 0.005)[1]));
   });
 
   it('a signal that does not move has no peak', () => {
@@ -85,7 +85,7 @@ describe('a sine in noise', () => {
       const actual = 20 + (seed % 40) / 100;
       const components = [{ amplitude: 1, frequency: actual, phase: seed }];
       const made = { sampleRate: 100, seconds: 10, channels: [{ components }], noise: 0.8, seed };
-      const [peak] = peaksOf(made, window).sort((a, b) => b.amplitude - a.amplitude);
+      const [peak] = peaksOf(made, { window }).sort((a, b) => b.amplitude - a.amplitude);
       amplitude += Number(Math.abs(peak!.amplitude - 1) < peak!.amplitudeError);
       frequency += Number(Math.abs(peak!.frequency - actual) < peak!.frequencyError);
     }
@@ -99,8 +99,8 @@ describe('a sine in noise', () => {
   it('stands on its noise floor: density of white noise σ²/(fs/2), over 1.5 lines', () => {
     const components = [{ amplitude: 1, frequency: 20 }];
     const made = { sampleRate: 100, seconds: 200, channels: [{ components }], noise: 0.5, seed: 5 };
-    const [peak] = peaksOf(made);
-    // derived: floor amplitude √(2 · 2σ² · 1.5 / N) with N = 400 samples in a segment of 4 s
+    const [peak] = peaksOf(made, { segmentLength: 400 });
+    // derived: floor amplitude √(2 · 2σ² · 1.5 / N) with N = 400 samples in a segment
     expect(peak!.floor / Math.sqrt((6 * 0.25) / 400)).toBeCloseTo(1, 1);
   });
 
@@ -108,7 +108,10 @@ describe('a sine in noise', () => {
     for (const window of ['hann', 'hamming', 'blackman', 'rectangular'] as const) {
       const components = [{ amplitude: 1000, frequency: 20.11 }];
       expect(
-        peaksOf({ sampleRate: 100, seconds: 20, channels: [{ components }], noise: 0.01, seed: 3 }, window),
+        peaksOf(
+          { sampleRate: 100, seconds: 20, channels: [{ components }], noise: 0.01, seed: 3 },
+          { window },
+        ),
       ).toHaveLength(1);
     }
   });

@@ -1,11 +1,14 @@
-import { orderAmplitudes } from '../orders/order-amplitudes.js';
+import { measureOrders } from '../orders/measure-orders.js';
 import type { OrderAmplitudes, OrderMeasurement, OrderOnChannel } from '../orders/types.js';
-import { findPeaks } from '../spectrum/find-peaks.js';
+import { peaksOf } from '../spectrum/peaks-of.js';
+import { recordingSpectra } from '../spectrum/recording-spectra.js';
 import type { Evidence } from './evidence.js';
 import type { ChannelPeak, DiagnosisInput, OrderReading } from './types.js';
 
 /** Recordings of noise alone in which anything may be seen: a third for the orders, a third for the peaks, a third to spare. */
 const FALSE_ALARM_RATE = 0.004;
+/** Share by which the speed that was given may be wrong. */
+const SPEED_TOLERANCE = 0.02;
 const BASE_ORDERS: readonly number[] = [0.5, 1, 1.5, 2, 3, 4, 5, 6];
 /** Multiples of shaft speed up to here are taken for the shaft's own: slots, poles, teeth. */
 const HIGHEST_MULTIPLE = 40;
@@ -18,14 +21,22 @@ export function gatherEvidence({ recording, speed, line }: DiagnosisInput): Evid
   const orders = [...new Set([...BASE_ORDERS, ...extra.filter((order) => order !== undefined)])].sort(
     (a, b) => a - b,
   );
-  const measured = orderAmplitudes({ recording, speed, orders, falseAlarmRate: FALSE_ALARM_RATE });
+  const spectra = recordingSpectra(recording, { padding: 4, caller: 'diagnose' });
+  const measured = measureOrders({
+    recording,
+    spectra,
+    speed,
+    orders,
+    tolerance: SPEED_TOLERANCE,
+    falseAlarmRate: FALSE_ALARM_RATE,
+  });
   const readings = measured.orders.map(readOrder);
-  const peaks = recording.channels.flatMap(({ name, unit, samples }) =>
-    findPeaks(samples, recording.sampleRate, {
-      gaps: recording.sampling.gaps,
-      falseAlarmRate: FALSE_ALARM_RATE / recording.channels.length,
-    }).map((peak): ChannelPeak => ({ ...peak, channel: name, unit })),
-  );
+  const falseAlarmRate = FALSE_ALARM_RATE / recording.channels.length;
+  const peaks = recording.channels.flatMap(({ name, unit }, i) => {
+    const spectrum = spectra[i];
+    const found = spectrum === undefined ? [] : peaksOf(spectrum, { falseAlarmRate });
+    return found.map((peak): ChannelPeak => ({ ...peak, channel: name, unit }));
+  });
   const strangers = onePerFrequency(peaks.filter((peak) => isStranger(peak, measured)));
   return {
     recording,

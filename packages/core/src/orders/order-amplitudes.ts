@@ -1,16 +1,8 @@
 import { checkPositive } from '../internal/checks.js';
 import { refusal } from '../internal/refuse.js';
-import type { Channel, Recording } from '../recording/types.js';
-import { lineSpectrum } from '../spectrum/line-spectrum.js';
-import type { LineSpectrum } from '../spectrum/line-spectrum.js';
-import { foldedFrequency } from './folded-frequency.js';
-import { isReachable } from './is-reachable.js';
-import { readLine } from './read-line.js';
-import { refineSpeed } from './refine-speed.js';
-import type { OrderAmplitudes, OrderInput, OrderMeasurement } from './types.js';
-
-/** Distance in lines at which the Hann window tells two sines apart. */
-const MAIN_LOBE = 2;
+import { recordingSpectra } from '../spectrum/recording-spectra.js';
+import { measureOrders } from './measure-orders.js';
+import type { OrderAmplitudes, OrderInput } from './types.js';
 
 /**
  * Amplitude of each order of a steady shaft speed, on each channel.
@@ -23,7 +15,8 @@ const MAIN_LOBE = 2;
  * @throws RangeError for a speed, order, tolerance or false-alarm rate out of its domain
  * @remarks The speed is refined within the tolerance to where its family of orders is strongest, if any of them stands
  *   above the noise. For speeds steady within a line of the spectrum over the recording; the error comes from the
- *   noise around each order, not from a drifting speed. An order beyond half the sampling rate is shown where it folds
+ *   noise around each order, not from a drifting speed (see {@link trackOrders}). Of a long recording 48 segments are read,
+ *   spread evenly over it. An order beyond half the sampling rate is shown where it folds
  *   to, with `folded` set: what lies before the converter may have weakened it.
  * @example
  * ```ts
@@ -41,35 +34,8 @@ const MAIN_LOBE = 2;
 export function orderAmplitudes(input: OrderInput): OrderAmplitudes {
   const { recording, speed, orders, tolerance = 0.02, falseAlarmRate = 0.005 } = input;
   check(input, { tolerance, falseAlarmRate });
-  const spectra = recording.channels.map((channel) => channelSpectrum(channel, recording));
-  const refined = refineSpeed(spectra, {
-    speed,
-    orders,
-    tolerance,
-    falseAlarmRate,
-    sampleRate: recording.sampleRate,
-  });
-  const resolution = MAIN_LOBE * Math.max(0, ...spectra.map((spectrum) => spectrum.resolution));
-  const measure = (order: number): OrderMeasurement => {
-    const place = placeOrder(order, { recording, speed: refined.speed });
-    return {
-      order,
-      ...place,
-      reachable: spectra.every((spectrum) => isReachable(spectrum, place.apparentFrequency)),
-      inseparableFrom: orders.filter((other) => {
-        const apart =
-          placeOrder(other, { recording, speed: refined.speed }).apparentFrequency - place.apparentFrequency;
-        return other !== order && Math.abs(apart) < resolution;
-      }),
-      channels: recording.channels.map(({ name, unit }, i) => {
-        const spectrum = spectra[i];
-        if (spectrum === undefined)
-          return { channel: name, unit, amplitude: 0, amplitudeError: 0, floor: 0, seen: false };
-        return { channel: name, unit, ...readLine(spectrum, place.apparentFrequency, refined.probability) };
-      }),
-    };
-  };
-  return { speed: refined.speed, speedFrom: refined.from, resolution, orders: orders.map(measure) };
+  const spectra = recordingSpectra(recording, { padding: 4, caller: 'orderAmplitudes' });
+  return measureOrders({ recording, spectra, speed, orders, tolerance, falseAlarmRate });
 }
 
 function check({ speed, orders }: OrderInput, more: { tolerance: number; falseAlarmRate: number }): void {
@@ -83,20 +49,4 @@ function check({ speed, orders }: OrderInput, more: { tolerance: number; falseAl
   if (!(more.falseAlarmRate > 0 && more.falseAlarmRate < 1)) {
     throw refusal('orderAmplitudes: falseAlarmRate', 'between 0 and 1', more.falseAlarmRate);
   }
-}
-
-function channelSpectrum({ samples }: Channel, { sampleRate, sampling }: Recording): LineSpectrum {
-  return lineSpectrum(samples, sampleRate, { padding: 4, gaps: sampling.gaps, caller: 'orderAmplitudes' });
-}
-
-function placeOrder(
-  order: number,
-  { recording: { sampleRate }, speed }: { recording: Recording; speed: number },
-): { frequency: number; apparentFrequency: number; folded: boolean } {
-  const frequency = (order * speed) / (2 * Math.PI);
-  return {
-    frequency,
-    apparentFrequency: foldedFrequency(frequency, sampleRate),
-    folded: frequency > sampleRate / 2,
-  };
 }

@@ -61,16 +61,22 @@ function familyScore(spectra: readonly LineSpectrum[], speed: number, options: R
       if (!isReachable(spectrum, frequency)) continue;
       counted.push(frequency);
       const trust = trustOf(order) * (actual > options.sampleRate / 2 ? 0.1 : 1);
-      score += trust * evidenceAt(spectrum, frequency);
+      score += trust * evidenceAt(spectrum, powerAt(spectrum, frequency), floorOf(spectrum, order, options));
     }
   }
   return score;
 }
 
-function evidenceAt(spectrum: LineSpectrum, frequency: number): number {
-  const noise = spectrum.floor[Math.round(frequency / spectrum.resolution)] ?? 0;
-  const ratio = noise > 0 ? powerAt(spectrum, frequency) / noise : 0;
-  return ratio > 1 ? spectrum.averages * (ratio - 1 - Math.log(ratio)) : 0;
+function evidenceAt({ averages }: LineSpectrum, power: number, noise: number): number {
+  const ratio = noise > 0 ? power / noise : 0;
+  return ratio > 1 ? averages * (ratio - 1 - Math.log(ratio)) : 0;
+}
+
+/** The floor where the speed that was given puts the order: one for the whole search, lest a step of the floor draw it. */
+function floorOf(spectrum: LineSpectrum, order: number, { speed, sampleRate }: RefineOptions): number {
+  const frequency = foldedFrequency((order * speed) / (2 * Math.PI), sampleRate);
+  const line = Math.round(frequency / spectrum.resolution);
+  return spectrum.floor[Math.max(spectrum.first, Math.min(spectrum.last, line))] ?? 0;
 }
 
 function byTrust(orders: readonly number[]): number[] {

@@ -1,5 +1,6 @@
 import type { Recording } from '../recording/types.js';
-import { findPeaks } from '../spectrum/find-peaks.js';
+import { peaksOf } from '../spectrum/peaks-of.js';
+import { recordingSpectra } from '../spectrum/recording-spectra.js';
 
 /** A line of a recording, of whichever channel shows it best. */
 export interface Line {
@@ -13,11 +14,13 @@ export interface Line {
 
 /** No more lines than this are weighed: the strongest. */
 const MOST = 16;
+/** For each channel. */
+const FALSE_ALARM_RATE = 0.005;
 
 /** Lines that any channel shows below `highest` (Hz), those within their resolution taken as one, strongest first. */
-export function speedEvidence({ channels, sampleRate, sampling }: Recording, highest: number): Line[] {
-  const peaks = channels
-    .flatMap(({ samples }) => findPeaks(samples, sampleRate, { gaps: sampling.gaps }))
+export function speedEvidence(recording: Recording, highest: number): Line[] {
+  const peaks = recordingSpectra(recording, { padding: 1, caller: 'estimateSpeed' })
+    .flatMap((spectrum) => peaksOf(spectrum, { falseAlarmRate: FALSE_ALARM_RATE }))
     .filter(({ frequency }) => frequency <= highest)
     .sort((a, b) => b.prominence - a.prominence);
   const lines: Line[] = [];

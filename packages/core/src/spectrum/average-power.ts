@@ -2,14 +2,17 @@ import { refusal } from '../internal/refuse.js';
 import { checkWhole } from '../internal/checks.js';
 import type { Gap } from '../recording/types.js';
 import { createFourierPlan } from './fourier-plan.js';
+import type { FourierPlan } from './fourier-plan.js';
 import type { Detrend, SegmentOptions } from './types.js';
 import { windowCoefficients } from './window-coefficients.js';
 import { windowSamples } from './window-samples.js';
 
 export interface AverageOptions extends SegmentOptions {
   readonly segmentLength: number;
-  /** Length of the transform; zeros fill what the segment leaves. Default the segment's length. */
-  readonly transformLength?: number;
+  /** Of at least the segment's length, zeros fill what it leaves; default of that length. */
+  readonly plan?: FourierPlan;
+  /** At most so many segments, spread evenly over the samples. Default all. */
+  readonly mostSegments?: number;
   /** The public function that asks, for the refusal. */
   readonly caller: string;
 }
@@ -18,7 +21,7 @@ export interface AveragePower {
   /** Mean of |X(k)|² over the segments, k = 0 … half the transform length. */
   readonly power: Float64Array;
   readonly segments: number;
-  /** Samples from the start of one segment to the next. */
+  /** Mean samples from the start of one segment to the next. */
   readonly step: number;
   /** Samples of the window. */
   readonly window: Float64Array;
@@ -48,17 +51,22 @@ export function averagePower(samples: ArrayLike<number>, options: AverageOptions
     throw refusal(`${caller}: detrend`, `one of ${DETRENDS.join(', ')}`, detrend);
   windowCoefficients(`${caller}: window`, name);
   checkSamples(caller, samples);
-  const length = options.transformLength ?? segmentLength;
   const window = windowSamples(name, segmentLength);
   const step = segmentLength - Math.floor(overlap * segmentLength);
-  const starts = segmentStarts(samples.length, { segmentLength, step, gaps });
+  const all = segmentStarts(samples.length, { segmentLength, step, gaps });
+  const starts = spread(all, options.mostSegments ?? Infinity);
   if (starts.length === 0)
     throw refusal(`${caller}: segmentLength`, 'short enough to fit between the gaps', segmentLength);
   const data = samples instanceof Float64Array ? samples : Float64Array.from(samples);
   return {
-    power: sumPairs(data, { starts, window, detrend, length }),
+    power: sumPairs(data, {
+      starts,
+      window,
+      detrend,
+      plan: options.plan ?? createFourierPlan(segmentLength),
+    }),
     segments: starts.length,
-    step,
+    step: starts.length < all.length ? Math.floor((step * all.length) / starts.length) : step,
     window,
     sum: window.reduce((total, w) => total + w, 0),
     sumOfSquares: window.reduce((total, w) => total + w * w, 0),
@@ -86,15 +94,20 @@ function segmentStarts(
   return starts;
 }
 
+function spread(starts: readonly number[], most: number): readonly number[] {
+  if (starts.length <= most) return starts;
+  return Array.from({ length: most }, (_, i) => starts[Math.floor(((i + 0.5) * starts.length) / most)] ?? 0);
+}
+
 interface Cut {
   readonly starts: readonly number[];
   readonly window: Float64Array;
   readonly detrend: Detrend;
-  readonly length: number;
+  readonly plan: FourierPlan;
 }
 
-function sumPairs(samples: Float64Array, { starts, window, detrend, length }: Cut): Float64Array {
-  const plan = createFourierPlan(length);
+function sumPairs(samples: Float64Array, { starts, window, detrend, plan }: Cut): Float64Array {
+  const { length } = plan;
   const data = new Float64Array(2 * length);
   const out = new Float64Array(2 * length);
   const power = new Float64Array(Math.floor(length / 2) + 1);

@@ -1,12 +1,8 @@
 import { checkPositive } from '../internal/checks.js';
 import { refusal } from '../internal/refuse.js';
-import { interpolatePeak } from './interpolate-peak.js';
-import type { LineSpectrum } from './line-spectrum.js';
 import { lineSpectrum } from './line-spectrum.js';
-import { magnitudeError } from './magnitude-error.js';
-import { peakLines } from './peak-lines.js';
-import type { Peak, PeakOptions, WindowName } from './types.js';
-import { windowResponse } from './window-response.js';
+import { peaksOf } from './peaks-of.js';
+import type { Peak, PeakOptions } from './types.js';
 
 /**
  * Lines that stand above the noise around them, with frequency and amplitude read between the lines of the spectrum.
@@ -23,7 +19,8 @@ import { windowResponse } from './window-response.js';
  * @remarks The rate is for Gaussian noise, white or coloured, whose spectrum is smooth in log frequency over about
  *   1.5 octaves. Errors are one standard error from the noise around the line; they know nothing of a drifting speed.
  *   Two sines closer than two lines (four with the wider windows) are read as one. With the flat-top window frequency is
- *   not read between lines, because its top is too flat to tell.
+ *   not read between lines, because its top is too flat to tell. Of a long recording 48 segments are read, spread evenly
+ *   over it.
  * @example
  * ```ts
  * let state = 1;
@@ -43,25 +40,5 @@ export function findPeaks(samples: ArrayLike<number>, sampleRate: number, option
     throw refusal('findPeaks: falseAlarmRate', 'between 0 and 1', falseAlarmRate);
   }
   const spectrum = lineSpectrum(samples, sampleRate, { ...options, padding: 1, caller: 'findPeaks' });
-  return peakLines(spectrum, falseAlarmRate).map((k) => describePeak(spectrum, window, k));
-}
-
-function describePeak(spectrum: LineSpectrum, window: WindowName, k: number): Peak {
-  const { power, floor, amplitudeAverages, frequencyAverages, resolution, segmentLength, coefficients } =
-    spectrum;
-  const noise = floor[k] ?? 0;
-  const magnitudes = [k - 1, k, k + 1].map((line) => Math.sqrt(Math.max((power[line] ?? 0) - noise, 0)));
-  // The two lines of the rectangular window are not the antisymmetric pair that frequencyAverages is for.
-  const averages = window === 'rectangular' ? amplitudeAverages : frequencyAverages;
-  const { offset, error } = interpolatePeak(magnitudes, { window, coefficients, noise, averages });
-  const response = windowResponse(coefficients, segmentLength, offset) / Math.SQRT2;
-  const magnitude = magnitudes[1] ?? 0;
-  return {
-    frequency: (k + offset) * resolution,
-    frequencyError: error * resolution,
-    amplitude: magnitude / response,
-    amplitudeError: magnitudeError(magnitude, { noise, averages: amplitudeAverages }) / response,
-    floor: Math.sqrt(2 * noise),
-    prominence: 10 * Math.log10((power[k] ?? 0) / noise),
-  };
+  return peaksOf(spectrum, { falseAlarmRate, window });
 }

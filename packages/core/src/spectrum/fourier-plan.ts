@@ -10,15 +10,22 @@ export interface FourierPlan {
   transform(out: Float64Array, data: Float64Array): void;
 }
 
+/** Odd factors up to here are taken apart; above them the chirp is quicker. */
+const LARGEST_FACTOR = 15;
+
 /**
- * Prepares transforms of any length: powers of two go straight to fft.js, other lengths by the chirp-z identity
- * kn = (k² + n² − (k − n)²) / 2, which turns the sum into a convolution of a power-of-two length.
+ * Prepares transforms of any length: powers of two go straight to fft.js, a small odd multiple of one by as many transforms
+ * of that power, other lengths by the chirp-z identity kn = (k² + n² − (k − n)²) / 2, which turns the sum into a convolution
+ * of a power-of-two length.
  *
  * @param length - N, 2 or more
+ * @see Cooley and Tukey, "An algorithm for the machine calculation of complex Fourier series", Math. Comp. 19, 1965
  * @see Bluestein, "A linear filtering approach to the computation of discrete Fourier transform", IEEE Trans. Audio 18(4), 1970
  */
 export function createFourierPlan(length: number): FourierPlan {
-  return (length & (length - 1)) === 0 ? powerOfTwo(length) : bluestein(length);
+  const power = length & -length;
+  if (power === length) return powerOfTwo(length);
+  return length / power <= LARGEST_FACTOR && power >= 8 ? oddMultiple(length, power) : bluestein(length);
 }
 
 function powerOfTwo(length: number): FourierPlan {
@@ -29,6 +36,61 @@ function powerOfTwo(length: number): FourierPlan {
       fft.transform(out, data);
     },
   };
+}
+
+/** X(k + jQ) = Σᵣ e^(−2πir(k + jQ)/N) Xᵣ(k), Xᵣ the transform of every m-th sample from r on, N = mQ. */
+function oddMultiple(length: number, power: number): FourierPlan {
+  const factor = length / power;
+  const fft = new FFT(power);
+  const part = new Float64Array(2 * power);
+  const spectra = Array.from({ length: factor }, () => new Float64Array(2 * power));
+  const circle = unitCircle(length);
+  const transform = (out: Float64Array, data: Float64Array): void => {
+    spectra.forEach((spectrum, r) => {
+      for (let n = 0; n < power; n++) {
+        part[2 * n] = data[2 * (r + factor * n)] ?? 0;
+        part[2 * n + 1] = data[2 * (r + factor * n) + 1] ?? 0;
+      }
+      fft.transform(spectrum, part);
+    });
+    out.fill(0, 0, 2 * length);
+    spectra.forEach((spectrum, r) => {
+      addTurned(out, spectrum, { circle, r });
+    });
+  };
+  return { length, transform };
+}
+
+/** out(k) += e^(−2πirk/N) · spectrum(k mod Q) */
+function addTurned(
+  out: Float64Array,
+  spectrum: Float64Array,
+  { circle, r }: { circle: Float64Array; r: number },
+): void {
+  const length = circle.length / 2;
+  const power = spectrum.length;
+  for (let k = 0, turn = 0, i = 0; k < length; k++) {
+    const cosine = circle[2 * turn] ?? 0;
+    const sine = circle[2 * turn + 1] ?? 0;
+    const real = spectrum[i] ?? 0;
+    const imaginary = spectrum[i + 1] ?? 0;
+    out[2 * k] = (out[2 * k] ?? 0) + real * cosine - imaginary * sine;
+    out[2 * k + 1] = (out[2 * k + 1] ?? 0) + real * sine + imaginary * cosine;
+    turn += r;
+    if (turn >= length) turn -= length;
+    i += 2;
+    if (i === power) i = 0;
+  }
+}
+
+/** e^(−2πin/N), n = 0 … N − 1 */
+function unitCircle(length: number): Float64Array {
+  const circle = new Float64Array(2 * length);
+  for (let n = 0; n < length; n++) {
+    circle[2 * n] = Math.cos((2 * Math.PI * n) / length);
+    circle[2 * n + 1] = -Math.sin((2 * Math.PI * n) / length);
+  }
+  return circle;
 }
 
 function bluestein(length: number): FourierPlan {

@@ -1,15 +1,23 @@
 import type { Gap } from '../recording/types.js';
 import { averagePower } from './average-power.js';
+import { betweenLines } from './between-lines.js';
+import { createFourierPlan } from './fourier-plan.js';
+import type { FourierPlan } from './fourier-plan.js';
 import { noiseFloor } from './noise-floor.js';
 import type { SegmentOptions } from './types.js';
 import { windowCoefficients } from './window-coefficients.js';
 
 export interface LineSpectrumOptions extends SegmentOptions {
   readonly segmentLength?: number;
-  /** Transform length over segment length, a whole number. */
-  readonly padding: number;
+  /** Lines of the spectrum for each line of the segment. */
+  readonly padding: 1 | 4;
+  /** A plan of the segment's length, or twice that with a padding of 4. */
+  readonly plan?: FourierPlan;
   readonly caller: string;
 }
+
+/** More segments than this tell no more of a line than they cost: the floor is known to a tenth with half of them. */
+const MOST_SEGMENTS = 48;
 
 /** A spectrum with its noise floor, ready for judging what stands out of it. */
 export interface LineSpectrum {
@@ -45,11 +53,18 @@ export function lineSpectrum(
     options.segmentLength ?? defaultSegmentLength(samples.length, { ...options, sampleRate });
   const { padding, window = 'hann' } = options;
   const coefficients = windowCoefficients(`${options.caller}: window`, window);
-  const transformLength = padding * segmentLength;
-  const average = averagePower(samples, { ...options, window, segmentLength, transformLength });
+  const plan = options.plan ?? createFourierPlan(Math.min(padding, 2) * segmentLength);
+  const average = averagePower(samples, {
+    ...options,
+    window,
+    segmentLength,
+    plan,
+    mostSegments: MOST_SEGMENTS,
+  });
   const scale = 2 / (average.sum * average.sum);
-  const power = average.power.map((value) => value * scale);
   const { window: weights } = average;
+  const lines = average.power.map((value) => value * scale);
+  const power = padding === 4 ? betweenLines(lines, plan) : lines;
   const averages = independentAverages(weights, { ...average, exponent: 2 });
   const base =
     padding === 1
@@ -82,13 +97,20 @@ function roundingPower(samples: ArrayLike<number>): number {
 }
 
 /** Seven half-overlapping segments or more; 4 s at most, because a small drive does not hold its speed for longer. */
-function defaultSegmentLength(
+export function defaultSegmentLength(
   total: number,
   { sampleRate, gaps = [] }: { sampleRate: number; gaps?: readonly Gap[] },
 ): number {
   const wanted = Math.min(Math.floor(total / 4), Math.round(4 * sampleRate), longestRun(total, gaps));
   const length = Math.max(wanted, Math.min(total, 16), 2);
-  return length > 16384 ? 2 ** Math.floor(Math.log2(length)) : length;
+  return quickLength(length);
+}
+
+/** The longest of 2ⁿ × (4, 5, 6 or 7) up to `length`, which transform quickly; powers of two alone above 16 384. */
+function quickLength(length: number): number {
+  if (length < 64) return length;
+  const octave = 2 ** Math.floor(Math.log2(length));
+  return length > 16384 ? octave : (octave / 4) * Math.floor((4 * length) / octave);
 }
 
 /** Longest stretch without a missing sample, halved where gaps would else meet every segment. */

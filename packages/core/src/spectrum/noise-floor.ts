@@ -1,6 +1,7 @@
 // eslint-disable-next-line @typescript-eslint/triple-slash-reference
 /// <reference path="./ml-regression.d.ts" />
 import { TheilSenRegression } from 'ml-regression';
+import { runningMedian } from './running-median.js';
 
 export interface FloorOptions {
   /** Independent averages behind each line. */
@@ -38,12 +39,12 @@ export function noiseFloor(
   const bands = bandMedians(power, first, last);
   const floor = new Float64Array(power.length);
   const degrees = new Float64Array(power.length).fill(averages);
+  const local = runningMedian(power, { first, last, reach: REACH });
   bands.forEach((band, i) => {
     const line = robustLine(bands, i);
     for (let k = band.from; k < band.to; k++) {
       const x = Math.log(k);
-      const local = runningMedian(power, { centre: k, first, last });
-      floor[k] = Math.max(Math.max(Math.exp(line.level(x)), local) / bias, least);
+      floor[k] = Math.max(Math.max(Math.exp(line.level(x)), local[k] ?? 0) / bias, least);
       degrees[k] = Math.max(1, averages * line.lines(x));
     }
   });
@@ -97,12 +98,6 @@ function robustLine(
     level: (x) => line.slope * x + line.intercept,
     lines: (x) => (2 * independent) / (1 + (near.length * (x - mean) ** 2) / spread),
   };
-}
-
-function runningMedian(power: Float64Array, at: { centre: number; first: number; last: number }): number {
-  const from = Math.max(at.first, at.centre - REACH);
-  const to = Math.min(at.last, at.centre + REACH) + 1;
-  return medianOf(power.slice(from, to));
 }
 
 /** Sorts its argument. */

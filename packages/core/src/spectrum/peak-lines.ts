@@ -7,9 +7,9 @@ import type { LineSpectrum } from './line-spectrum.js';
  * probability on any line, no leakage of a stronger one, and set apart from it by a dip to half.
  */
 export function peakLines(spectrum: LineSpectrum, falseAlarmRate: number): number[] {
-  return candidates(spectrum, falseAlarmRate)
-    .reduce<number[]>((kept, k) => (stands(spectrum, kept, k) ? [...kept, k] : kept), [])
-    .sort((a, b) => a - b);
+  const kept: number[] = [];
+  for (const k of candidates(spectrum, falseAlarmRate)) if (stands(spectrum, kept, k)) kept.push(k);
+  return kept.sort((a, b) => a - b);
 }
 
 /** Lines higher than both neighbours and than noise would be, highest first. */
