@@ -15,12 +15,24 @@ const CORE: Record<string, readonly string[]> = {
   recording: ['internal', 'numerics'],
   spectrum: ['internal', 'numerics', 'recording'],
   orders: ['internal', 'numerics', 'recording', 'spectrum'],
+  balance: ['internal', 'numerics', 'recording', 'spectrum'],
   drive: ['internal', 'numerics', 'line'],
   twist: ['internal', 'numerics', 'line', 'motion'],
   loads: ['internal', 'numerics', 'line', 'motion', 'drive', 'twist'],
   study: ['internal', 'numerics', 'line', 'motion', 'whirl', 'drive', 'twist', 'loads'],
   simulate: ['internal', 'numerics', 'line', 'motion', 'whirl', 'recording'],
-  diagnosis: ['internal', 'numerics', 'line', 'motion', 'whirl', 'recording', 'spectrum', 'orders', 'study'],
+  diagnosis: [
+    'internal',
+    'numerics',
+    'line',
+    'motion',
+    'whirl',
+    'recording',
+    'spectrum',
+    'orders',
+    'balance',
+    'study',
+  ],
 };
 
 /** The same for the demo; `core` stands for @sternline/core. */

@@ -72,7 +72,8 @@ function improve(
   let damping = first;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const next = at(clamped(stepped(point, jacobian, { task, damping }), task));
-    if (next.sumOfSquares < point.sumOfSquares) return { point: next, damping: Math.max(damping / 10, 1e-12) };
+    if (next.sumOfSquares < point.sumOfSquares)
+      return { point: next, damping: Math.max(damping / 10, 1e-12) };
     damping *= 8;
   }
   return undefined;
@@ -102,7 +103,10 @@ function stepped(
   const inverse = invertOrNothing(damped);
   const next = parameters.slice();
   free.forEach((j, row) => {
-    const change = free.reduce((sum, k, column) => sum + (inverse?.[row]?.[column] ?? 0) * (gradient[k] ?? 0), 0);
+    const change = free.reduce(
+      (sum, k, column) => sum + (inverse?.[row]?.[column] ?? 0) * (gradient[k] ?? 0),
+      0,
+    );
     next[j] = (next[j] ?? 0) - change;
   });
   return next;

@@ -35,16 +35,15 @@ function lowerFactor(matrix: readonly ArrayLike<number>[]): Float64Array[] {
 
 /** Overwrites `x`, which the caller made for it. */
 function solve(factor: readonly Float64Array[], x: Float64Array): Float64Array {
-  const size = factor.length;
-  for (let i = 0; i < size; i++) {
+  factor.forEach((row, i) => {
     let sum = x[i] ?? 0;
-    for (let k = 0; k < i; k++) sum -= (factor[i]?.[k] ?? 0) * (x[k] ?? 0);
-    x[i] = sum / (factor[i]?.[i] ?? 1);
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    let sum = x[i] ?? 0;
-    for (let k = i + 1; k < size; k++) sum -= (factor[k]?.[i] ?? 0) * (x[k] ?? 0);
-    x[i] = sum / (factor[i]?.[i] ?? 1);
+    for (let k = 0; k < i; k++) sum -= (row[k] ?? 0) * (x[k] ?? 0);
+    x[i] = sum / (row[i] ?? 1);
+  });
+  for (let i = factor.length - 1; i >= 0; i--) {
+    const solved = (x[i] ?? 0) / (factor[i]?.[i] ?? 1);
+    x[i] = solved;
+    for (let k = 0; k < i; k++) x[k] = (x[k] ?? 0) - (factor[i]?.[k] ?? 0) * solved;
   }
   return x;
 }
