@@ -46,6 +46,7 @@ export { speedRatio } from './motion/speed-ratio.js';
 export { criticalSpeeds } from './whirl/critical-speeds.js';
 export { bushSlope, type BushSlope } from './whirl/bush-slope.js';
 export { lineWhirl } from './whirl/line-whirl.js';
+export { speedFrequencyMap } from './whirl/speed-frequency-map.js';
 export { whirlBounds } from './whirl/whirl-bounds.js';
 export { MechanismError } from './whirl/mechanism-error.js';
 export { NoConvergenceError } from './numerics/no-convergence-error.js';

@@ -323,7 +323,7 @@ describe('readDelimited lets the caller overrule it', () => {
     const inG = readDelimited(text, { columns: { time: 0, x: 1, unit: 'g' } });
     expect(inG.channels[0]!.samples[5]).toBeCloseTo(9.80665 * Number(X[5]!.toFixed(4)), 9);
     expect(refused(text, { columns: { x: 'zz' } }).message).toBe(
-      'readDelimited: there is no column "zz"; the columns are a1, b2, c3, d4. Name one of these, or give its place counted from 0.',
+      'readDelimited: line 1: there is no column "zz"; the columns are a1, b2, c3, d4. Name one of these, or give its place counted from 0.',
     );
     expect(refused(text, { columns: { x: 1, unit: 'stone' } }).code).toBe('unknown-unit');
   });

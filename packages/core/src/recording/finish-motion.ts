@@ -1,6 +1,7 @@
 import { type Plan } from './choose-columns.js';
 import { fillStraight, joinRuns, LONGEST_PATCH, spreadRows } from './fill-missing.js';
 import { findClipping } from './find-clipping.js';
+import { findLevelPumping } from './find-level-pumping.js';
 import { countHeldRows, findStuck } from './find-stuck.js';
 import { type LaidRows } from './lay-in-time.js';
 import { motionNotes } from './motion-notes.js';
@@ -12,7 +13,7 @@ import { scanSamples } from './scan-samples.js';
 import { type Scale } from './scale-axes.js';
 import { type Table } from './text-table.js';
 import { STANDARD_GRAVITY } from './units.js';
-import { type Channel, type Recording, type Sampling } from './types.js';
+import { type Channel, type Recording, type Sampling, type StampedSamples } from './types.js';
 
 interface Parts {
   readonly table: Table;
@@ -74,6 +75,7 @@ function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<S
   const sound = plan.quantity === 'sound';
   const limits = scale.unit === 'm/s²' ? RANGES.flatMap((range) => [range * STANDARD_GRAVITY]) : [1];
   const length = even.channels[0]?.samples.length ?? 0;
+  const levelPumping = sound ? findLevelPumping(recorded, 1 / fitted.period) : undefined;
   const scans = recorded.map(({ samples }) => scanSamples(samples));
   return {
     kind: sound ? 'sound' : 'motion',
@@ -95,7 +97,14 @@ function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<S
     resolution: recorded.map(({ name }, i) => ({ channel: name, step: stepOf(laid.axes[i]) * scale.factor })),
     sensors: plan.sensors,
     doubledRows: laid.doubledRows,
+    ...(levelPumping ? { levelPumping } : {}),
+    ...(fitted.kind === 'stamps' && fitted.times ? { asStamped: asStamped(fitted.times, recorded) } : {}),
   };
+}
+
+function asStamped(times: Float64Array, channels: readonly Channel[]): StampedSamples {
+  const first = times[0] ?? 0;
+  return { times: times.map((time) => time - first), channels };
 }
 
 /** By the figures as the file writes them, a stretch of them: filled ones would hide the step. */

@@ -1,7 +1,9 @@
 import { RecordingError } from './recording-error.js';
+import { jsonRows, type JsonRow } from './json-rows.js';
 import { type Table } from './text-table.js';
 
 const DEEPEST = 3;
+const PREVIEW = 400;
 
 /**
  * Lays JSON out as a table: one object or list a line, a list of them, or one object of lists.
@@ -9,66 +11,40 @@ const DEEPEST = 3;
  * @param text - the file, `\n` between lines
  * @returns undefined where the text is no JSON at all
  * @throws RecordingError where it begins as JSON and then is none
+ * @remarks Rows are read one after another and let go, so that the memory does not grow with their number.
  */
 export function jsonTable(text: string): Table | undefined {
-  const start = text.trimStart();
-  if (!/^[{[]\s*(["{[\]}\d-]|$)/.test(start)) return undefined;
-  const firstLine = start.slice(0, start.includes('\n') ? start.indexOf('\n') : undefined);
-  const lines =
-    parseOr(firstLine) !== undefined &&
-    start.length > firstLine.length + 1 &&
-    start.slice(firstLine.length).trim() !== '';
-  const records = lines ? fromLines(text) : fromWhole(text);
-  return tableOf(records);
-}
-
-interface JsonRow {
-  readonly cells: ReadonlyMap<string, string>;
-  readonly line: number;
-}
-
-function parseOr(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return undefined;
-  }
-}
-
-function fromLines(text: string): JsonRow[] {
-  return text.split('\n').flatMap((line, i) => {
-    if (line.trim() === '') return [];
-    return [{ cells: flatten(parseOr(line.trim().replace(/,$/, ''))), line: i + 1 }];
-  });
-}
-
-function fromWhole(text: string): JsonRow[] {
-  const value = parseOr(text);
-  if (value === undefined) throw damaged(text);
-  const list = Array.isArray(value) ? (value as unknown[]) : listWithin(value);
-  return list.map((item) => ({ cells: flatten(item), line: 0 }));
-}
-
-/** The rows of `{ "samples": [ … ] }` or of `{ "t": [ … ], "x": [ … ] }`. */
-function listWithin(value: unknown): readonly unknown[] {
-  const entries = Object.entries(value ?? {}) as [string, unknown][];
-  const lists = entries.filter(
-    (entry): entry is [string, unknown[]] => Array.isArray(entry[1]) && entry[1].length > 1,
-  );
-  const rows = lists.find(([, list]) => typeof list[0] === 'object');
-  if (rows) return rows[1];
-  const length = lists.reduce((most, [, list]) => Math.max(most, list.length), 0);
-  return Array.from({ length }, (_, i) => Object.fromEntries(lists.map(([name, list]) => [name, list[i]])));
-}
-
-function damaged(text: string): RecordingError {
-  const line = text.split('\n').length;
-  return new RecordingError('readDelimited', {
-    code: 'bad-json',
-    line,
-    found: 'the text begins as JSON but does not hold together to its end.',
-    remedy: 'Export the recording again, or as CSV.',
-  });
+  const walk = jsonRows(text);
+  if (!walk) return undefined;
+  const preview: JsonRow[] = [];
+  walk((row) => preview.push(row) < PREVIEW);
+  const names = new Set(preview.flatMap(({ value }) => [...flatten(value).keys()]));
+  const headers = [...names];
+  if (headers.length === 0) throw withoutValues();
+  const cellsOf = ({ value }: JsonRow): string[] => {
+    // A line that is no JSON has the width of no row, and so is counted among the rows left out.
+    if (value === undefined) return [...headers.map(() => '?'), '?'];
+    const cells = flatten(value);
+    return headers.map((name) => cells.get(name) ?? '');
+  };
+  const length = preview.reduce((sum, row) => sum + row.length, 0) / preview.length;
+  return {
+    headers: headers.every((name) => /^\d*$/.test(name)) ? headers.map(() => '') : headers,
+    headerLine: 0,
+    firstLine: preview[0]?.line ?? 1,
+    units: headers.map(() => ''),
+    stated: {},
+    style: { decimal: '.', thousands: '' },
+    width: headers.length,
+    preview: preview.filter(({ value }) => value !== undefined).map(cellsOf),
+    expectedRows: length > 0 ? Math.ceil((1.02 * text.length) / length) + 16 : 16,
+    forEachBlock: (visit) => {
+      walk((row) => {
+        visit([cellsOf(row)], row.line);
+        return true;
+      });
+    },
+  };
 }
 
 function flatten(value: unknown): Map<string, string> {
@@ -91,32 +67,10 @@ function collect(
   }
 }
 
-function tableOf(records: readonly JsonRow[]): Table {
-  const names = new Set<string>();
-  for (const { cells } of records.slice(0, 400)) for (const name of cells.keys()) names.add(name);
-  const headers = [...names];
-  if (headers.length === 0) throw withoutValues();
-  const rows = records.map(({ cells }) => headers.map((name) => cells.get(name) ?? ''));
-  return {
-    headers: headers.every((name) => /^\d*$/.test(name)) ? headers.map(() => '') : headers,
-    headerLine: 0,
-    units: headers.map(() => ''),
-    stated: {},
-    style: { decimal: '.', thousands: '' },
-    width: headers.length,
-    preview: rows.slice(0, 400),
-    expectedRows: rows.length + 1,
-    forEachBlock: (visit) => {
-      rows.forEach((row, i) => {
-        visit([row], records[i]?.line ?? 0);
-      });
-    },
-  };
-}
-
 function withoutValues(): RecordingError {
   return new RecordingError('readDelimited', {
     code: 'no-rows',
+    line: 1,
     found: 'the text is JSON without any rows of values.',
     remedy: 'Export the recording as CSV, or as JSON with one object a sample.',
   });

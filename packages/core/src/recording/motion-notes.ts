@@ -1,4 +1,5 @@
 import { type Plan } from './choose-columns.js';
+import { levelPumpingNote } from './level-pumping-note.js';
 import { type LaidRows } from './lay-in-time.js';
 import { type RawColumns } from './read-columns.js';
 import { type Scale } from './scale-axes.js';
@@ -22,6 +23,8 @@ export function motionNotes(told: Told): string[] {
     ...timeNotes(told),
     ...rowNotes(told),
     ...valueNotes(told),
+    ...levelPumpingNote(told.sampling.levelPumping),
+    ...resolutionNotes(told),
     ...columnNotes(told),
   ];
 }
@@ -95,6 +98,17 @@ function valueNotes({ sampling, scale }: Told): string[] {
   }
   if (sampling.gravity === 'removed') notes.push('Gravity is not in the samples.');
   return notes;
+}
+
+/** m/s², steps that are told: browsers round to 0.1, native loggers far finer. */
+const COARSE = 0.05;
+
+function resolutionNotes({ sampling, scale }: Told): string[] {
+  const step = Math.max(0, ...(sampling.resolution ?? []).map((entry) => entry.step));
+  if (scale.unit !== 'm/s²' || step < COARSE) return [];
+  return [
+    `The values are rounded to ${figure(step)} ${scale.unit}: shaking of less than half of that may not show at all.`,
+  ];
 }
 
 function heldShare(sampling: Omit<Sampling, 'notes'>): number {

@@ -7,7 +7,7 @@ import { layInTime } from './lay-in-time.js';
 import { readColumns } from './read-columns.js';
 import { RecordingError } from './recording-error.js';
 import { scaleAxes } from './scale-axes.js';
-import { textTable } from './text-table.js';
+import { textTable, type Table } from './text-table.js';
 import { type ReadDelimitedOptions, type Recording } from './types.js';
 
 /**
@@ -39,6 +39,15 @@ export function readDelimited(text: string, options: ReadDelimitedOptions = {}):
   const plain = tidy(text);
   refuseForeign(plain);
   const table = jsonTable(plain) ?? textTable(plain);
+  try {
+    return readTable(table, options);
+  } catch (error) {
+    // A fault of a whole column stands at its head.
+    throw error instanceof RecordingError ? error.at(table.headerLine || table.firstLine) : error;
+  }
+}
+
+function readTable(table: Table, options: ReadDelimitedOptions): Recording {
   const plan = chooseColumns(table, options);
   const raw = readColumns(table, plan);
   if (raw.rows < 3) throw tooShort(raw.rows);
@@ -47,9 +56,13 @@ export function readDelimited(text: string, options: ReadDelimitedOptions = {}):
   return finishMotion({ table, plan, raw, scale, laid, name: options.name ?? 'recording' });
 }
 
+/** Characters in which line ends are looked at. */
+const LINE_ENDS = 20_000;
+
+/** Lines that end in a carriage return alone are rewritten; a return before a line feed does no harm further on. */
 function tidy(text: string): string {
   const open = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
-  return open.includes('\r') ? open.replace(/\r\n?/g, '\n') : open;
+  return /\r(?!\n)/.test(open.slice(0, LINE_ENDS)) ? open.replace(/\r\n?/g, '\n') : open;
 }
 
 const FOREIGN: readonly (readonly [RegExp, string])[] = [
@@ -63,6 +76,7 @@ function refuseForeign(text: string): void {
   if (text.trim() === '') {
     throw new RecordingError('readDelimited', {
       code: 'empty',
+      line: 1,
       found: 'the file is empty.',
       remedy: 'Export the recording again, and look whether the logger had room to write.',
     });
@@ -73,6 +87,7 @@ function refuseForeign(text: string): void {
   if (known === undefined && controls <= 0.02 * head.length) return;
   throw new RecordingError('readDelimited', {
     code: 'not-text',
+    line: 1,
     found: `this is not plain text but ${known ?? 'a binary file'}.`,
     remedy: known?.startsWith('a zip')
       ? 'Unpack it, or save the sheet as CSV.'

@@ -1,13 +1,16 @@
 import { refusal } from '../internal/refuse.js';
 import { findClipping } from './find-clipping.js';
+import { findLevelPumping } from './find-level-pumping.js';
 import { findStuck } from './find-stuck.js';
+import { levelPumpingNote } from './level-pumping-note.js';
 import { scanSamples } from './scan-samples.js';
 import { type Channel, type ReadWavOptions, type Recording, type Sampling } from './types.js';
 import { decodeSamples } from './wav-samples.js';
 import { readWavHeader, type WavHeader } from './wav-header.js';
 
 /**
- * Reads a WAV file: PCM of 8 to 32 bits, floats of 32 and 64, any number of channels, extensible and RF64 headers.
+ * Reads a WAV file: PCM of 8 to 32 bits, floats of 32 and 64, any number of channels, extensible and RF64 headers,
+ * either byte order.
  *
  * @param bytes - the whole file
  * @param options - the recording's name
@@ -63,6 +66,7 @@ function describe(header: WavHeader, channels: readonly Channel[], bad: number):
   const scans = channels.map(({ samples }) => scanSamples(samples));
   const clipping = findClipping(channels, { scans, limits: [1] });
   const stuck = findStuck(channels, { scans, shortest: Math.max(20, Math.round(0.1 * sampleRate)) });
+  const levelPumping = findLevelPumping(channels, sampleRate);
   return {
     kind: 'sound',
     duration: frames / sampleRate,
@@ -75,11 +79,12 @@ function describe(header: WavHeader, channels: readonly Channel[], bad: number):
     badCells: { count: bad, lines: [] },
     clipping,
     columns: [],
-    notes: [...header.notes, ...notesOn({ clipping, stuck, bad })],
+    notes: [...header.notes, ...notesOn({ clipping, stuck, bad }), ...levelPumpingNote(levelPumping)],
     timeBase: 'counts',
     passband: sampleRate / 2,
     stuck,
     resolution: channels.map(({ name }) => ({ channel: name, step })),
+    ...(levelPumping ? { levelPumping } : {}),
   };
 }
 

@@ -47,6 +47,7 @@ export class RecordingError extends Error {
   readonly found: string;
   readonly remedy: string;
   readonly place: FilePlace;
+  readonly #where: string;
 
   /**
    * @param where - the public function that refuses
@@ -54,6 +55,7 @@ export class RecordingError extends Error {
    */
   constructor(where: string, fault: Fault) {
     super(`${where}: ${placeInWords(fault)}${fault.found} ${fault.remedy}`);
+    this.#where = where;
     this.code = fault.code;
     this.found = fault.found;
     this.remedy = fault.remedy;
@@ -62,6 +64,13 @@ export class RecordingError extends Error {
       ...(fault.column === undefined ? {} : { column: fault.column }),
       ...(fault.offset === undefined ? {} : { offset: fault.offset }),
     };
+  }
+
+  /** The same fault at a line, where its place was left open. */
+  at(line: number): RecordingError {
+    const open = this.place.line === undefined && this.place.offset === undefined;
+    const { code, found, remedy } = this;
+    return open ? new RecordingError(this.#where, { code, found, remedy, line }) : this;
   }
 }
 

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { decimalCommas } from './decimal-commas.js';
 import { numberReader, numberStyle, type NumberStyle } from './read-number.js';
 import { stampForm } from './read-stamp.js';
 import { parseUnit } from './units.js';
@@ -7,8 +8,10 @@ import { parseUnit } from './units.js';
 export interface Layout {
   readonly separator: string;
   readonly style: NumberStyle;
-  /** Cells in a row. */
+  /** Figures in a row. */
   readonly width: number;
+  /** 2 where a comma parts the columns and stands in every figure too. */
+  readonly cellsPerFigure: 1 | 2;
   /** Lines before the first row of figures. */
   readonly headLines: number;
   /** Header cells, empty strings where there are none. */
@@ -42,9 +45,38 @@ export function sniffLayout(text: string): Layout | undefined {
   const start = told === undefined ? 0 : 1;
   const best = bestSplit(lines, start, told);
   if (!best) return undefined;
-  const { separator, rows, first, width, style } = best;
-  const head = readHead({ lines: lines.slice(0, first), start, separator, width });
-  return { separator, style, width, headLines: first, ...head, rows };
+  const { separator, first } = best;
+  const headLines = lines.slice(0, first);
+  const names = headerNames(headLines.slice(start), separator);
+  const commas = separator === ',' ? decimalCommas(best.rows, { names, line: first + 1 }) : undefined;
+  const width = commas ? best.width / 2 : best.width;
+  const head = readHead({ lines: headLines, start, separator, width });
+  return {
+    separator,
+    style: commas ? { decimal: ',', thousands: '' } : best.style,
+    width,
+    cellsPerFigure: commas ? 2 : 1,
+    headLines: first,
+    ...(commas ? head : besideRowNames(head, best.rows)),
+    rows: commas ?? best.rows,
+  };
+}
+
+/** How many names the last line above the figures holds; 0 where it holds none. */
+function headerNames(lines: readonly string[], separator: string): number {
+  const last = lines.findLast((line) => !isSkipped(line));
+  const cells = last === undefined ? [] : splitLine(last, separator);
+  return cells.every((cell) => !/\p{L}/u.test(cell)) ? 0 : cells.length;
+}
+
+/** A head one name short, over rows that begin with their number, leaves that number without a name. */
+function besideRowNames(head: Head, rows: readonly (readonly string[])[]): Head {
+  const { headers } = head;
+  if (head.headerLine === 0 || headers.length < 3 || headers.at(-1) !== '') return head;
+  const first = Number(rows[0]?.[0]);
+  const numbered = rows.every((row, i) => Number(row[0]) === first + i && row.at(-1)?.trim() !== '');
+  if (!numbered || !(first === 0 || first === 1) || rows.length < 3) return head;
+  return { ...head, headers: ['row', ...headers.slice(0, -1)] };
 }
 
 /** The cells of the last line that has words in it, for a file without figures. */
@@ -59,7 +91,7 @@ function firstLines(text: string): string[] {
   while (lines.length < SAMPLED_LINES && position < text.length) {
     const end = text.indexOf('\n', position);
     const stop = end === -1 ? text.length : end;
-    lines.push(text.slice(position, Math.min(stop, position + 20_000)));
+    lines.push(text.slice(position, Math.min(stop, position + 20_000)).replace(/\r$/, ''));
     position = stop + 1;
   }
   return lines;

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { joinPairs } from './decimal-commas.js';
 import { type NumberStyle } from './read-number.js';
 import { RecordingError } from './recording-error.js';
 import { headCells, sniffLayout, type Layout } from './sniff-layout.js';
@@ -7,6 +8,8 @@ import { headCells, sniffLayout, type Layout } from './sniff-layout.js';
 export interface Table {
   readonly headers: readonly string[];
   readonly headerLine: number;
+  /** 1-based line of the first row. */
+  readonly firstLine: number;
   readonly units: readonly string[];
   readonly stated: Layout['stated'];
   readonly style: NumberStyle;
@@ -34,6 +37,7 @@ export function textTable(text: string): Table {
   const body = skipLines(text, layout.headLines);
   return {
     ...layout,
+    firstLine: layout.headLines + 1,
     preview: layout.rows,
     expectedRows: Math.ceil((1.05 * (text.length - body)) / meanLength(text, body)) + 16,
     forEachBlock: (visit) => {
@@ -47,6 +51,7 @@ function withoutRows(text: string): RecordingError {
   const named = cells.slice(0, 6).join(', ').slice(0, 120);
   return new RecordingError('readDelimited', {
     code: 'no-rows',
+    line: 1,
     found: `there is a head (${named}) and no row of figures under it.`,
     remedy: 'Export the recording again, and look whether the logger was running.',
   });
@@ -67,20 +72,20 @@ function meanLength(text: string, body: number): number {
 function walk(
   text: string,
   body: number,
-  { separator, headLines }: Layout,
+  { separator, headLines, width, cellsPerFigure }: Layout,
   visit: Parameters<Table['forEachBlock']>[0],
 ): void {
-  // A quoted cell may hold a line break, which a block must not cut.
   const quoted = text.includes('"', body);
   let position = body;
   let line = headLines + 1;
   while (position < text.length) {
-    const end = quoted ? text.length : blockEnd(text, position);
-    const block = text.slice(position, end);
-    const plain = separator === ' ' ? block.replace(/^[ \t]+|[ \t]+$/gm, '').replace(/[ \t]+/g, ' ') : block;
-    const rows = Papa.parse<string[]>(plain, { delimiter: separator, newline: '\n' }).data;
-    visit(rows, line);
-    line += rows.length - (block.endsWith('\n') ? 1 : 0);
+    const { end, open } = quoted
+      ? quotedBlockEnd(text, position)
+      : { end: blockEnd(text, position), open: false };
+    const block = plainBlock(text.slice(position, end), { separator, open });
+    const rows = Papa.parse<string[]>(block, { delimiter: separator, newline: '\n' }).data;
+    visit(cellsPerFigure === 2 ? rows.map((row) => joinPairs(row, width)) : rows, line);
+    line += countLines(text, position, end);
     position = end;
   }
 }
@@ -88,4 +93,35 @@ function walk(
 function blockEnd(text: string, position: number): number {
   const end = text.indexOf('\n', position + BLOCK_CHARACTERS);
   return end === -1 ? text.length : end + 1;
+}
+
+/**
+ * A quoted cell may hold a line break, which a block must not cut. A quote that is never closed would take all that
+ * follows into one cell, so it is looked for in the next block only, and `open` tells that it was not found.
+ */
+function quotedBlockEnd(text: string, position: number): { end: number; open: boolean } {
+  const first = blockEnd(text, position);
+  let open = false;
+  let end = first;
+  let from = position;
+  for (;;) {
+    for (let i = text.indexOf('"', from); i !== -1 && i < end; i = text.indexOf('"', i + 1)) open = !open;
+    if (!open) return { end, open };
+    if (end === text.length || end - first > BLOCK_CHARACTERS) return { end: first, open };
+    from = end;
+    const next = text.indexOf('\n', end);
+    end = next === -1 ? text.length : next + 1;
+  }
+}
+
+function plainBlock(block: string, { separator, open }: { separator: string; open: boolean }): string {
+  const lines = block.includes('\r') ? block.replace(/\r\n?/g, '\n') : block;
+  const whole = open ? lines.replaceAll('"', '') : lines;
+  return separator === ' ' ? whole.replace(/^[ \t]+|[ \t]+$/gm, '').replace(/[ \t]+/g, ' ') : whole;
+}
+
+function countLines(text: string, from: number, to: number): number {
+  let count = 0;
+  for (let i = text.indexOf('\n', from); i !== -1 && i < to; i = text.indexOf('\n', i + 1)) count++;
+  return count;
 }

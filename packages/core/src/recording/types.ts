@@ -58,6 +58,32 @@ export interface Sampling {
   readonly sensors?: readonly SensorReading[];
   /** Rows left out since they repeat stamp and values of the row before. */
   readonly doubledRows?: number;
+  /** The recorder turned its gain down at loud events; absent where that does not show, which is no proof that it did not. */
+  readonly levelPumping?: LevelPumping;
+  /** The samples as they were taken, where the spacing was irregular (`timeBase` is `stamps`). */
+  readonly asStamped?: StampedSamples;
+  /** Files of a zip that {@link readZip} reads by the name given here; the one that was read is the first. */
+  readonly entries?: readonly string[];
+}
+
+/** What automatic gain did to the level after loud events. */
+export interface LevelPumping {
+  readonly channel: string;
+  /** Loud events after which the level around them could be looked at. */
+  readonly events: number;
+  /** After how many of these the level was held down. */
+  readonly pumped: number;
+  /** dB, by how much it stood lower just after the event, at the median. */
+  readonly dip: number;
+  /** s, in which it came back by 63 %, at the median. */
+  readonly recovery: number;
+}
+
+/** Samples at the times of their stamps. */
+export interface StampedSamples {
+  /** s from the first sample, ascending. */
+  readonly times: Float64Array;
+  readonly channels: readonly Channel[];
 }
 
 export type TimeBase = 'counts' | 'piecewise' | 'stamps';
@@ -147,4 +173,11 @@ export type TimeUnit = 's' | 'ms' | 'µs' | 'us' | 'ns' | 'min';
 
 export interface ReadWavOptions {
   readonly name?: string;
+}
+
+export interface ReadZipOptions extends ReadDelimitedOptions {
+  /** The file to read: a name out of `sampling.entries`, or its end. */
+  readonly entry?: string;
+  /** Bytes that may be unpacked in all. Default 268 435 456 (256 MiB). */
+  readonly mostBytes?: number;
 }

@@ -1,9 +1,18 @@
 import { RecordingError } from './recording-error.js';
-import { chunksFollow, findChunks, nameAt, nextChunk, UNKNOWN_SIZE, type Chunk } from './wav-chunks.js';
+import {
+  chunksFollow,
+  findChunks,
+  nameAt,
+  nextChunk,
+  UNKNOWN_SIZE,
+  type Chunk,
+  type Wave,
+} from './wav-chunks.js';
 
 /** What the header of a WAV file says, once it is held against the file's true length. */
 export interface WavHeader {
   readonly encoding: 'integer' | 'float';
+  readonly littleEndian: boolean;
   readonly channels: number;
   /** Hz */
   readonly sampleRate: number;
@@ -19,6 +28,7 @@ interface Format {
   readonly tag: number;
   readonly channels: number;
   readonly sampleRate: number;
+  readonly byteRate: number;
   readonly blockBytes: number;
   readonly bits: number;
 }
@@ -57,8 +67,10 @@ const FOREIGN: readonly (readonly [number, string, string])[] = [
   [4, 'ftyp', 'MP4, M4A or 3GP'],
 ];
 
-/** Tail of the sub-format GUIDs whose first two bytes are a wave format tag: -0000-0010-8000-00aa00389b71. */
-const GUID_TAIL = '000000001000800000aa00389b71';
+/** Tail of the sub-format GUIDs whose first four bytes are a wave format tag: -0000-0010-8000-00aa00389b71. */
+const GUID_TAIL = '00001000800000aa00389b71';
+/** The same with its numbers written high byte first. */
+const GUID_TAIL_SWAPPED = '00000010800000aa00389b71';
 
 /**
  * Reads and mends the header of a WAV file.
@@ -68,46 +80,61 @@ const GUID_TAIL = '000000001000800000aa00389b71';
  */
 export function readWavHeader(view: DataView): WavHeader {
   checkContainer(view);
-  const { format: place, data, after, wide } = findChunks(view);
-  const format = place ? readFormat(view, place) : undefined;
-  if (!format)
-    throw fault('bad-header', 'the file has no format chunk before its end.', 'Record or export it again.');
-  if (!data) throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
+  const wave = { view, littleEndian: nameAt(view, 0) !== 'RIFX' };
+  const { format: place, data, after, wide } = findChunks(wave);
+  const format = place ? readFormat(wave, place) : undefined;
+  if (!format) {
+    const end = place?.start ?? view.byteLength;
+    throw fault(
+      'bad-header',
+      'the file has no format chunk before its end.',
+      'Record or export it again.',
+      end,
+    );
+  }
+  if (!data) throw silent(view.byteLength);
   const encoding = encodingOf(format, place?.start ?? 0);
-  const sampleBytes = Math.ceil(format.bits / 8);
+  const sampleBytes = bytesOf(format);
   const frameBytes = sampleBytes * format.channels;
   const notes: string[] = [];
   if (format.blockBytes !== frameBytes)
     notes.push(
       `The header states ${format.blockBytes} bytes a frame; ${frameBytes} were read, as channels and bits demand.`,
     );
-  const bytes = dataBytes(view, { data, after, wide }, notes);
+  const bytes = dataBytes(wave, { data, after, wide }, notes);
   const frames = Math.floor(bytes / frameBytes);
-  if (frames === 0)
-    throw fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.');
+  if (frames === 0) throw silent(data.start);
   if (bytes % frameBytes > 0) notes.push('The last frame is cut off and was left out.');
-  return {
-    encoding,
-    channels: format.channels,
-    sampleRate: format.sampleRate,
-    sampleBytes,
-    dataStart: data.start,
-    frames,
-    notes,
-  };
+  const { channels, sampleRate } = format;
+  const { littleEndian } = wave;
+  return { encoding, littleEndian, channels, sampleRate, sampleBytes, dataStart: data.start, frames, notes };
 }
 
-function fault(code: RecordingError['code'], found: string, remedy: string, offset?: number): RecordingError {
-  return new RecordingError('readWav', { code, found, remedy, ...(offset === undefined ? {} : { offset }) });
+/** Samples may stand in more bytes than their bits need, where frame length and byte rate both say so. */
+function bytesOf({ bits, channels, blockBytes, byteRate, sampleRate }: Format): number {
+  const least = Math.ceil(bits / 8);
+  const stated = blockBytes / channels;
+  const agreed = byteRate === blockBytes * sampleRate && (stated === 2 || stated === 3 || stated === 4);
+  return agreed && stated > least ? stated : least;
+}
+
+function silent(offset: number): RecordingError {
+  return fault('no-rows', 'the file has a header and no samples.', 'Record or export it again.', offset);
+}
+
+function fault(code: RecordingError['code'], found: string, remedy: string, offset: number): RecordingError {
+  return new RecordingError('readWav', { code, found, remedy, offset });
 }
 
 function isContainer(view: DataView, start: number): boolean {
   const id = nameAt(view, start);
-  return (id === 'RIFF' || id === 'RF64' || id === 'BW64') && nameAt(view, start + 8) === 'WAVE';
+  return (
+    (id === 'RIFF' || id === 'RF64' || id === 'BW64' || id === 'RIFX') && nameAt(view, start + 8) === 'WAVE'
+  );
 }
 
 function checkContainer(view: DataView): void {
-  if (view.byteLength === 0) throw fault('empty', 'the file is empty.', 'Record it again.');
+  if (view.byteLength === 0) throw fault('empty', 'the file is empty.', 'Record it again.', 0);
   if (isContainer(view, 0)) return;
   const foreign = FOREIGN.find(([start, mark]) => nameAt(view, start, mark.length) === mark)?.[2];
   if (foreign !== undefined) {
@@ -115,14 +142,9 @@ function checkContainer(view: DataView): void {
       'compressed',
       `this is no WAV file but ${foreign}.`,
       'Convert it to WAV (PCM) with a sound editor, or let the recorder save WAV.',
+      0,
     );
   }
-  if (nameAt(view, 0) === 'RIFX')
-    throw fault(
-      'unsupported',
-      'this is a WAV file with its bytes reversed (RIFX).',
-      'Save it again as plain WAV.',
-    );
   if (nameAt(view, 0) === 'RIFF')
     throw fault(
       'not-wav',
@@ -152,23 +174,28 @@ function printable(text: string): string {
   return text.replace(/[^\u0020-\u007e]/g, '?');
 }
 
-function readFormat(view: DataView, { start, size }: Chunk): Format | undefined {
-  if (size < 16 || start + 16 > view.byteLength) return undefined;
-  const tag = view.getUint16(start, true);
+function readFormat({ view, littleEndian }: Wave, { start, size }: Chunk): Format | undefined {
+  if (size < 14 || start + 16 > view.byteLength) return undefined;
+  const tag = view.getUint16(start, littleEndian);
   const extended = tag === EXTENSIBLE && size >= 40 && start + 40 <= view.byteLength;
+  const channels = view.getUint16(start + 2, littleEndian);
+  const blockBytes = view.getUint16(start + 12, littleEndian);
   return {
-    tag: extended ? subFormat(view, start + 24) : tag,
-    channels: view.getUint16(start + 2, true),
-    sampleRate: view.getUint32(start + 4, true),
-    blockBytes: view.getUint16(start + 12, true),
-    bits: view.getUint16(start + 14, true),
+    tag: extended ? subFormat({ view, littleEndian }, start + 24) : tag,
+    channels,
+    sampleRate: view.getUint32(start + 4, littleEndian),
+    byteRate: view.getUint32(start + 8, littleEndian),
+    blockBytes,
+    // The oldest form of the chunk ends before the bits; the frame's length then tells them.
+    bits: size < 16 ? (8 * blockBytes) / Math.max(channels, 1) : view.getUint16(start + 14, littleEndian),
   };
 }
 
-function subFormat(view: DataView, start: number): number {
+function subFormat({ view, littleEndian }: Wave, start: number): number {
   let tail = '';
-  for (let i = start + 2; i < start + 16; i++) tail += view.getUint8(i).toString(16).padStart(2, '0');
-  return tail === GUID_TAIL ? view.getUint16(start, true) : EXTENSIBLE;
+  for (let i = start + 4; i < start + 16; i++) tail += view.getUint8(i).toString(16).padStart(2, '0');
+  const tag = view.getUint32(start, littleEndian);
+  return tag <= 0xffff && (tail === GUID_TAIL || tail === GUID_TAIL_SWAPPED) ? tag : EXTENSIBLE;
 }
 
 function encodingOf({ tag, bits, channels, sampleRate }: Format, offset: number): WavHeader['encoding'] {
@@ -190,7 +217,8 @@ function encodingOf({ tag, bits, channels, sampleRate }: Format, offset: number)
       'Record or export it again.',
       offset + 4,
     );
-  const allowed = tag === FLOAT ? bits === 32 || bits === 64 : bits >= 1 && bits <= 32;
+  const allowed =
+    tag === FLOAT ? bits === 32 || bits === 64 : bits >= 1 && bits <= 32 && Number.isInteger(bits);
   if (!allowed)
     throw fault(
       'unsupported',
@@ -203,10 +231,11 @@ function encodingOf({ tag, bits, channels, sampleRate }: Format, offset: number)
 
 /** The bytes of sound that are there, whatever the header states. */
 function dataBytes(
-  view: DataView,
+  wave: Wave,
   { data, after, wide }: { data: Chunk; after: number; wide: boolean },
   notes: string[],
 ): number {
+  const { view } = wave;
   const there = view.byteLength - data.start;
   if (data.size > there) {
     const open = data.size >= UNKNOWN_SIZE - 64 && !wide;
@@ -217,14 +246,14 @@ function dataBytes(
     );
     return there;
   }
-  if (data.size === 0 && there > 0 && !chunksFollow(view, data.start)) {
+  if (data.size === 0 && there > 0 && !chunksFollow(wave, data.start)) {
     notes.push(
       'The header states no sound at all, as a recorder does that was stopped hard: everything to the end was read.',
     );
     return there;
   }
   const rest = view.byteLength - after;
-  if (rest > 8 && !chunksFollow(view, nextChunk(view, after))) {
+  if (rest > 8 && !chunksFollow(wave, nextChunk(view, after))) {
     notes.push(`After the sound stand ${rest} bytes that belong to no chunk; they were left aside.`);
   }
   return data.size;

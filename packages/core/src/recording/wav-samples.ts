@@ -35,23 +35,24 @@ interface Source {
 }
 
 function decodeChannel(samples: Float64Array, { view, header, channel }: Source): void {
-  const { sampleBytes, channels, dataStart, frames, encoding } = header;
+  const { sampleBytes, channels, dataStart, frames, encoding, littleEndian: little } = header;
   const stride = sampleBytes * channels;
   let p = dataStart + channel * sampleBytes;
   if (encoding === 'float') {
     if (sampleBytes === 4)
-      for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat32(p, true);
-    else for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat64(p, true);
+      for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat32(p, little);
+    else for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getFloat64(p, little);
   } else if (sampleBytes === 1) {
     // Eight bits alone are without sign, silence at 128.
     for (let i = 0; i < frames; i++, p += stride) samples[i] = (view.getUint8(p) - 128) / 128;
   } else if (sampleBytes === 2) {
-    for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getInt16(p, true) / 32768;
+    for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getInt16(p, little) / 32768;
   } else if (sampleBytes === 3) {
     for (let i = 0; i < frames; i++, p += stride) {
-      samples[i] = ((view.getInt8(p + 2) << 16) | view.getUint16(p, true)) / 8388608;
+      const high = view.getInt8(little ? p + 2 : p);
+      samples[i] = ((high << 16) | view.getUint16(little ? p : p + 1, little)) / 8388608;
     }
-  } else for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getInt32(p, true) / 2147483648;
+  } else for (let i = 0; i < frames; i++, p += stride) samples[i] = view.getInt32(p, little) / 2147483648;
 }
 
 function clean(samples: Float64Array): number {
