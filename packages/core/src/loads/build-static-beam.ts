@@ -37,7 +37,9 @@ export interface BeamSupport {
 }
 
 const HALF_BANDWIDTH = 3;
-const CLOSE = 1e-9;
+const SAME = 1e-9;
+/** A disc or an elastic support this near to a node, over the length of its shaft, sits on it: a shorter piece would drown in rounding. */
+const CLOSE = 1e-3;
 
 /**
  * Euler–Bernoulli beams along the developed line, hinged at universal joints, on rigid and elastic supports.
@@ -77,8 +79,11 @@ interface Nodes {
 
 function nodesOf({ length, supports, discs }: Shaft): number[] {
   const points = [0, length];
-  for (const { at } of [...supports, ...discs])
-    if (points.every((point) => Math.abs(point - at) > CLOSE * length)) points.push(at);
+  const add = (place: number, clearance: number): void => {
+    if (points.every((point) => Math.abs(point - place) > clearance * length)) points.push(place);
+  };
+  for (const { at, radialStiffness } of supports) if (radialStiffness === undefined) add(at, SAME);
+  for (const { at } of [...supports, ...discs]) add(at, CLOSE);
   points.sort((a, b) => a - b);
   return points.flatMap((point, i) => {
     const next = points[i + 1];
@@ -97,7 +102,7 @@ function supportsOf(line: ShaftLine, nodes: Nodes): BeamSupport[] {
   );
 }
 
-/** The node of a shaft at a place that is one. */
+/** The node of a shaft at a place, or next to it. */
 export function nodeAt({ at, firstNode }: Nodes, shaft: number, place: number): number {
   let nearest = firstNode[shaft] ?? 0;
   for (let node = nearest; node < (firstNode[shaft + 1] ?? 0); node++)

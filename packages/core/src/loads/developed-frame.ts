@@ -1,6 +1,9 @@
 import { jointBend } from '../line/joint-bend.js';
 import type { ShaftLine } from '../line/types.js';
 
+/** rad; below this two axes are one, and so are their port horizontals. */
+const STRAIGHT = 1e-12;
+
 /**
  * The sideways directions of a line laid straight: for each shaft the angle in rad from the first axis of the whole line's
  * frame to the shaft's own port horizontal.
@@ -12,8 +15,8 @@ export function developedFrame({ shafts, joints }: ShaftLine): number[] {
   return shafts.map((shaft, index) => {
     const before = shafts[index - 1];
     if (!before || !joints[index - 1]) return turn;
-    const { normalBefore, normalAfter } = jointBend(before, shaft);
-    turn += normalBefore - normalAfter;
+    const { angle, normalBefore, normalAfter } = jointBend(before, shaft);
+    if (angle > STRAIGHT) turn += normalBefore - normalAfter;
     return turn;
   });
 }
