@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+import { chromium, type Browser, type BrowserContextOptions, type Locator, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 
 export const WIDE = { width: 1280, height: 900 } as const;
@@ -75,4 +75,20 @@ export async function accessibilityFaults(page: Page): Promise<string[]> {
 /** Elements that stick out of the window sideways. */
 export async function sidewaysOverflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
+/** What a person reads in a part of the page, through the shadow roots that `innerText` stops at. */
+export async function readText(part: Locator): Promise<string> {
+  return part.evaluate((element) => {
+    const read = (node: Node): string => {
+      if (node.nodeType === Node.TEXT_NODE) return node.textContent ?? '';
+      if (!(node instanceof Element)) return '';
+      if (['STYLE', 'SCRIPT', 'TEMPLATE'].includes(node.tagName) || !node.checkVisibility()) return '';
+      const inside =
+        node instanceof HTMLSlotElement ? node.assignedNodes() : (node.shadowRoot ?? node).childNodes;
+      const text = Array.from(inside, read).join('');
+      return getComputedStyle(node).display.startsWith('inline') ? text : `${text}\n`;
+    };
+    return read(element).replace(/\s+/g, ' ');
+  });
 }
