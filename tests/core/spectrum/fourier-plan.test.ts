@@ -59,7 +59,7 @@ describe('betweenLines', () => {
 
 describe('runningMedian', () => {
   it('is the middle of the sorted neighbours, fewer of them at the ends', () => {
-    const values = randomValues(200, 7).map((value) => Math.round(4 * value));
+    const values = randomValues(200, 7).map((value) => 100 + Math.round(4 * value));
     const medians = runningMedian(values, { first: 3, last: 190, reach: 6 });
     for (let k = 3; k <= 190; k++) {
       const near = [...values.slice(Math.max(3, k - 6), Math.min(190, k + 6) + 1)].sort((a, b) => a - b);

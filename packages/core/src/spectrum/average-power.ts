@@ -1,10 +1,10 @@
 import { refusal } from '../internal/refuse.js';
-import { checkWhole } from '../internal/checks.js';
-import type { Gap } from '../recording/types.js';
 import { createFourierPlan } from './fourier-plan.js';
 import type { FourierPlan } from './fourier-plan.js';
+import { checkSegments } from './check-segments.js';
+import { loadSegment } from './load-segment.js';
+import { segmentStarts } from './segment-starts.js';
 import type { Detrend, SegmentOptions } from './types.js';
-import { windowCoefficients } from './window-coefficients.js';
 import { windowSamples } from './window-samples.js';
 
 export interface AverageOptions extends SegmentOptions {
@@ -44,13 +44,7 @@ export function averagePower(samples: ArrayLike<number>, options: AverageOptions
     gaps = [],
     caller,
   } = options;
-  checkWhole(`${caller}: segmentLength`, segmentLength, [2, Math.max(2, samples.length)]);
-  if (samples.length < 2) throw refusal(`${caller}: samples`, 'at least 2 long', samples.length);
-  if (!(overlap >= 0 && overlap < 1)) throw refusal(`${caller}: overlap`, 'at least 0 and below 1', overlap);
-  if (!DETRENDS.includes(detrend))
-    throw refusal(`${caller}: detrend`, `one of ${DETRENDS.join(', ')}`, detrend);
-  windowCoefficients(`${caller}: window`, name);
-  checkSamples(caller, samples);
+  checkSegments(samples, options);
   const window = windowSamples(name, segmentLength);
   const step = segmentLength - Math.floor(overlap * segmentLength);
   const all = segmentStarts(samples.length, { segmentLength, step, gaps });
@@ -73,27 +67,6 @@ export function averagePower(samples: ArrayLike<number>, options: AverageOptions
   };
 }
 
-const DETRENDS: readonly Detrend[] = ['none', 'constant', 'linear'];
-
-function checkSamples(caller: string, samples: ArrayLike<number>): void {
-  for (let n = 0; n < samples.length; n++) {
-    const x = samples[n] ?? NaN;
-    if (!Number.isFinite(x)) throw refusal(`${caller}: samples[${n}]`, 'a finite number', x);
-  }
-}
-
-function segmentStarts(
-  total: number,
-  { segmentLength, step, gaps }: { segmentLength: number; step: number; gaps: readonly Gap[] },
-): number[] {
-  const starts: number[] = [];
-  for (let start = 0; start + segmentLength <= total; start += step) {
-    const end = start + segmentLength;
-    if (!gaps.some((gap) => gap.start < end && gap.start + gap.count > start)) starts.push(start);
-  }
-  return starts;
-}
-
 function spread(starts: readonly number[], most: number): readonly number[] {
   if (starts.length <= most) return starts;
   return Array.from({ length: most }, (_, i) => starts[Math.floor(((i + 0.5) * starts.length) / most)] ?? 0);
@@ -112,9 +85,9 @@ function sumPairs(samples: Float64Array, { starts, window, detrend, plan }: Cut)
   const out = new Float64Array(2 * length);
   const power = new Float64Array(Math.floor(length / 2) + 1);
   for (let i = 0; i < starts.length; i += 2) {
-    load(data, samples, { start: starts[i] ?? 0, window, detrend, part: 0 });
+    loadSegment(data, samples, { start: starts[i] ?? 0, window, detrend, part: 0 });
     const second = starts[i + 1];
-    if (second !== undefined) load(data, samples, { start: second, window, detrend, part: 1 });
+    if (second !== undefined) loadSegment(data, samples, { start: second, window, detrend, part: 1 });
     else for (let n = 1; n < 2 * window.length; n += 2) data[n] = 0;
     plan.transform(out, data);
     addPower(power, out);
@@ -134,32 +107,5 @@ function addPower(power: Float64Array, out: Float64Array): void {
     const c = out[j] ?? 0;
     const d = out[j + 1] ?? 0;
     power[k] = (power[k] ?? 0) + a * a + b * b + c * c + d * d;
-  }
-}
-
-/** Writes one segment, its trend taken out and windowed, as the real (part 0) or imaginary (part 1) half of `data`. */
-function load(
-  data: Float64Array,
-  samples: Float64Array,
-  { start, window, detrend, part }: { start: number; window: Float64Array; detrend: Detrend; part: 0 | 1 },
-): void {
-  const length = window.length;
-  const middle = (length - 1) / 2;
-  let sum = 0;
-  let moment = 0;
-  if (detrend === 'constant') {
-    for (let n = 0; n < length; n++) sum += samples[start + n] ?? 0;
-  } else if (detrend === 'linear') {
-    for (let n = 0; n < length; n++) {
-      const x = samples[start + n] ?? 0;
-      sum += x;
-      moment += (n - middle) * x;
-    }
-  }
-  const mean = sum / length;
-  // Σ (n − middle)² = N (N² − 1) / 12
-  const slope = (12 * moment) / (length * (length * length - 1));
-  for (let n = 0; n < length; n++) {
-    data[2 * n + part] = ((samples[start + n] ?? 0) - mean - slope * (n - middle)) * (window[n] ?? 0);
   }
 }

@@ -75,3 +75,80 @@ export interface Peak {
   /** dB above that floor. */
   readonly prominence: number;
 }
+
+/** A range of frequencies. */
+export interface FrequencyBand {
+  /** Hz */
+  readonly from: number;
+  /** Hz, above `from`, up to half the sampling rate. */
+  readonly to: number;
+}
+
+/** How large a signal is and how it is made up, about its mean. */
+export interface Levels {
+  /** unit */
+  readonly mean: number;
+  /** unit, root mean square about the mean. */
+  readonly rms: number;
+  /** unit, farthest from the mean. */
+  readonly peak: number;
+  /** Peak over rms: √2 for a sine, 4 to 5 for noise, more where something knocks. NaN for a signal that does not move. */
+  readonly crestFactor: number;
+  /** Fourth moment over the squared second: 1.5 for a sine, 3 for Gaussian noise, more where something knocks. NaN likewise. */
+  readonly kurtosis: number;
+}
+
+/** One-sided power spectral density, segment by segment. */
+export interface Spectrogram {
+  /** s, middle of each segment from the first sample. */
+  readonly time: Float64Array;
+  /** Hz, from 0 to half the sampling rate. */
+  readonly frequency: Float64Array;
+  /** unit²/Hz, one array over frequency for each time. */
+  readonly density: readonly Float64Array[];
+}
+
+/** A signal and its quadrature: x + i H(x). */
+export interface AnalyticSignal {
+  /** The signal itself. */
+  readonly real: Float64Array;
+  /** Its Hilbert transform: every sine a quarter of a period later. */
+  readonly imaginary: Float64Array;
+  /** Length of the two together: the instantaneous amplitude. */
+  readonly envelope: Float64Array;
+}
+
+export interface IntegrateOptions {
+  /** What stays of the acceleration; what lies below `from` would drown everything else. */
+  readonly band: FrequencyBand;
+  /** Default 'velocity'. */
+  readonly give?: 'velocity' | 'displacement';
+}
+
+export interface EnvelopeSpectrumOptions extends AmplitudeSpectrumOptions {
+  /** Where the rattle rings: the carrier, well above the orders that are looked for. */
+  readonly band: FrequencyBand;
+}
+
+/** Machine classes of ISO 10816-1:1995, annex B. */
+export type MachineClass = 'I' | 'II' | 'III' | 'IV';
+
+export interface SeverityOptions {
+  /** Default 'I', machines up to 15 kW. */
+  readonly machineClass?: MachineClass;
+}
+
+/** Broadband vibration velocity beside the zones that a standard draws for larger machines. */
+export interface Severity {
+  /** m/s rms, of the axis that moves most, within `band`. */
+  readonly velocity: number;
+  readonly channel: string;
+  /** Hz, the part of 10 to 1000 Hz that the recording shows. */
+  readonly band: FrequencyBand;
+  /** A (as new) to D (harmful); undefined where the rate does not cover the band, so that the velocity is a least value. */
+  readonly zone: 'A' | 'B' | 'C' | 'D' | undefined;
+  /** m/s rms between A and B, B and C, C and D. */
+  readonly limits: readonly [number, number, number];
+  /** Sentences: what the zones are made for, and what this recording lacks. */
+  readonly scope: readonly string[];
+}
