@@ -5,7 +5,7 @@ export function combineBands(
   first: SymmetricBand,
   second: SymmetricBand,
   factor: number,
-  values = new Float64Array(first.values.length),
+  values: Float64Array = new Float64Array(first.values.length),
 ): SymmetricBand {
   for (let i = 0; i < values.length; i++)
     values[i] = (first.values[i] ?? 0) + factor * (second.values[i] ?? 0);

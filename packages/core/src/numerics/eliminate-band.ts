@@ -29,7 +29,11 @@ export function eliminateBand(work: SymmetricBand, scale: SymmetricBand): Elimin
 }
 
 /** Turns row i of the work matrix into row i of L, and gives its pivot. */
-function eliminateRow({ halfBandwidth, values }: SymmetricBand, reciprocals: Float64Array, i: number): number {
+function eliminateRow(
+  { halfBandwidth, values }: SymmetricBand,
+  reciprocals: Float64Array,
+  i: number,
+): number {
   const row = i * (halfBandwidth + 1) + halfBandwidth - i;
   const first = Math.max(0, i - halfBandwidth);
   let pivot = values[row + i] ?? 0;

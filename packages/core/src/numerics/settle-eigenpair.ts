@@ -54,10 +54,7 @@ export function settleEigenpair(pencil: Pencil, guess: Float64Array): SettledPai
     const { value, residual } = found;
     const stalled = residual > STALLED * before && residual < ROUGH;
     if (residual <= TOLERANCE || stalled) return { value, vector: vectors.x, load: vectors.load, residual };
-    solveEliminated(
-      eliminateBand(combineBands(stiffness, inertia, -value, band), stiffness),
-      vectors.moved,
-    );
+    solveEliminated(eliminateBand(combineBands(stiffness, inertia, -value, band), stiffness), vectors.moved);
     vectors.x.set(vectors.moved);
     before = residual;
   }

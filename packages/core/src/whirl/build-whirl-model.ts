@@ -3,10 +3,12 @@ import { addBlock } from '../numerics/add-block.js';
 import { createBand } from '../numerics/create-band.js';
 import type { SymmetricBand } from '../numerics/types.js';
 import { beamElement, type BeamElement } from './beam-element.js';
-import { elementShape, type ElementShape } from './element-shape.js';
+import { elementRows } from './element-rows.js';
 import { expectedFrequency } from './expected-frequency.js';
 import { lineFreedoms, type LineFreedoms } from './line-freedoms.js';
 import { lineMesh, type LineMesh } from './line-mesh.js';
+import { locatePoint } from './locate-point.js';
+import { outerSquare } from './outer-square.js';
 import { wetDiscs } from './wet-discs.js';
 
 /**
@@ -65,7 +67,7 @@ function addShafts({ mesh, freedoms, stiffness, mass, gyroscopic }: WhirlModel):
     let length = 0;
     let element: BeamElement | undefined;
     for (let node = mesh.firstNode[shaft] ?? 0; node + 1 < end; node++) {
-      const own = elementLength(mesh, node);
+      const own = (mesh.at[node + 1] ?? 0) - (mesh.at[node] ?? 0);
       if (!element || Math.abs(own - length) > SAME_LENGTH * own) element = beamElement(section, own);
       length = own;
       const rows = elementRows(freedoms, node);
@@ -79,7 +81,7 @@ function addShafts({ mesh, freedoms, stiffness, mass, gyroscopic }: WhirlModel):
 function addDiscs({ mesh, freedoms, mass, gyroscopic }: WhirlModel, line: ShaftLine): void {
   line.shafts.forEach((_, shaft) => {
     for (const disc of wetDiscs(line, shaft)) {
-      const { rows, shape } = locate({ mesh, freedoms }, { shaft, at: disc.at });
+      const { rows, shape } = locatePoint({ mesh, freedoms }, { shaft, at: disc.at });
       addBlock(mass, { rows, entries: outerSquare(shape.displacement, disc.mass) });
       addBlock(mass, { rows, entries: outerSquare(shape.slope, disc.diametralInertia) });
       addBlock(gyroscopic, { rows, entries: outerSquare(shape.slope, disc.polarInertia) });
@@ -91,7 +93,7 @@ function addSprings({ mesh, freedoms, stiffness }: WhirlModel, line: ShaftLine):
   line.shafts.forEach(({ supports }, shaft) => {
     for (const { at, radialStiffness = 0, angularStiffness = 0 } of supports) {
       if (radialStiffness === 0 && angularStiffness === 0) continue;
-      const { rows, shape } = locate({ mesh, freedoms }, { shaft, at });
+      const { rows, shape } = locatePoint({ mesh, freedoms }, { shaft, at });
       addBlock(stiffness, { rows, entries: outerSquare(shape.displacement, radialStiffness) });
       addBlock(stiffness, { rows, entries: outerSquare(shape.slope, angularStiffness) });
     }
@@ -107,38 +109,4 @@ function addJoints({ mesh, freedoms, stiffness, mass }: WhirlModel, line: ShaftL
     const rows = [freedoms.slope[after - 1] ?? -1, freedoms.slope[after] ?? -1];
     addBlock(stiffness, { rows, entries: [spring, -spring, -spring, spring] });
   });
-}
-
-/** The element that holds a point of a shaft, and its shape functions there. */
-function locate(
-  { mesh, freedoms }: Pick<WhirlModel, 'mesh' | 'freedoms'>,
-  { shaft, at }: { readonly shaft: number; readonly at: number },
-): { readonly rows: readonly number[]; readonly shape: ElementShape } {
-  const section = mesh.sections[shaft];
-  const last = (mesh.firstNode[shaft + 1] ?? 0) - 2;
-  let node = mesh.firstNode[shaft] ?? 0;
-  while (node < last && (mesh.at[node + 1] ?? 0) <= at) node += 1;
-  const length = elementLength(mesh, node);
-  const fraction = (at - (mesh.at[node] ?? 0)) / length;
-  if (!section) throw new RangeError(`buildWhirlModel: no shaft ${shaft}`);
-  return { rows: elementRows(freedoms, node), shape: elementShape(section, { length, fraction }) };
-}
-
-function elementLength({ at }: LineMesh, node: number): number {
-  return (at[node + 1] ?? 0) - (at[node] ?? 0);
-}
-
-function elementRows({ displacement, slope }: LineFreedoms, node: number): number[] {
-  return [displacement[node] ?? -1, slope[node] ?? -1, displacement[node + 1] ?? -1, slope[node + 1] ?? -1];
-}
-
-/** The matrix of factor · (Σ wᵢ qᵢ)². */
-function outerSquare(weights: readonly number[], factor: number): Float64Array {
-  const size = weights.length;
-  const square = new Float64Array(size * size);
-  for (let place = 0; place < square.length; place++) {
-    const row = Math.floor(place / size);
-    square[place] = factor * (weights[row] ?? 0) * (weights[place - row * size] ?? 0);
-  }
-  return square;
 }

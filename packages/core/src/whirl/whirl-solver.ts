@@ -39,8 +39,8 @@ export interface SolvedWhirl extends FactoredModel {
 export interface WhirlSolver {
   /** The whirl modes that one excitation meets. */
   readonly solve: (pencil: WhirlPencil) => SolvedWhirl;
-  /** The model whose mesh carries at least this frequency, in rad/s. */
-  readonly modelFor: (frequency: number) => FactoredModel;
+  /** A model whose mesh carries this frequency, in rad/s, and about as many modes. */
+  readonly modelFor: (frequency: number, modes: number) => FactoredModel;
 }
 
 /**
@@ -74,8 +74,8 @@ export function whirlSolver(line: ShaftLine, caller: string): WhirlSolver {
       frequency = carrying(highest, frequency);
     }
   };
-  const modelFor = (frequency: number): FactoredModel =>
-    modelAt(carrying(frequency, expectedFrequency(line, LEAST_MODES)));
+  const modelFor = (frequency: number, modes: number): FactoredModel =>
+    modelAt(carrying(frequency, expectedFrequency(line, Math.max(LEAST_MODES, modes))));
   return { solve, modelFor };
 }
 
@@ -87,7 +87,8 @@ function withSample(samples: readonly VectorSample[], own: VectorSample): Vector
 
 /** The first of start, 2 start, 4 start … that is at least as high. */
 function carrying(frequency: number, start: number): number {
-  return start * FINER ** Math.max(0, Math.ceil(Math.log(frequency / start) / Math.log(FINER)));
+  if (frequency <= start) return start;
+  return start * FINER ** Math.ceil(Math.log(frequency / start) / Math.log(FINER));
 }
 
 function factored(line: ShaftLine, frequency: number, caller: string): FactoredModel {
@@ -106,10 +107,7 @@ interface Failure {
   readonly caller: string;
 }
 
-function mechanism(
-  line: ShaftLine,
-  { model: { mesh, freedoms }, row, caller }: Failure,
-): MechanismError {
+function mechanism(line: ShaftLine, { model: { mesh, freedoms }, row, caller }: Failure): MechanismError {
   const node = Math.max(freedoms.displacement.indexOf(row), freedoms.slope.indexOf(row));
   const shaft = mesh.shaft[node] ?? 0;
   return new MechanismError(`${caller}: line`, { shaft, name: line.shafts[shaft]?.name ?? '' });
