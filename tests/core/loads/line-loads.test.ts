@@ -42,7 +42,7 @@ describe('lineLoads', () => {
     const { propeller, ...bare } = line;
     expect(propeller).toBeDefined();
     expect(() => lineLoads(bare, { speed: 300 })).toThrow(
-      'propellerTorque: line.propeller must be given, got undefined',
+      'lineLoads: torque must be given where the line has no propeller, got undefined',
     );
   });
 

@@ -95,6 +95,19 @@ describe('torsionalResponse', () => {
     within(jointSwing[0]!, (0.06 * 2e-5) / (2e-5 + 7.5e-5), 1e-4);
   });
 
+  it.each([50, 300, 420, 900])('of the blades on two inertias at %i rad/s: a closed form', (speed) => {
+    // derived: T = J₁ω² F k* / ((k* − ω²J₁)(k* − ω²J₂) − k*²) = F / (ω²J₂/k* − 1 − J₂/J₁), k* = k (1 + 2iζ)
+    const propeller = { blades: 3, diameter: 0.04, pitch: 0.04, wetInertiaFactor: 1 };
+    const { jointSwing } = torsionalResponse(
+      { ...twoInertias(0), propeller },
+      { speed, torque: 0.5, bladeShare: 0.1, damping: 0.04 },
+    );
+    const flexibility = ((3 * speed) ** 2 * 6e-5) / (40 * (1 + 0.08 ** 2));
+    const expected = 0.05 / Math.hypot(flexibility - 1 - 3, 0.08 * flexibility);
+    // 50 mm shafts give way 1e-4 of what the spring does
+    within(jointSwing[0]!, expected, 5e-3);
+  });
+
   it('is nought on a straight line without blades', () => {
     const { orders, jointSwing, shaftSwing } = torsionalResponse(twoInertias(0), { speed: 300 });
     expect(orders).toEqual([]);

@@ -100,7 +100,7 @@ interface SeriesParts {
 }
 
 function seriesLaw({ propeller, shape, scale, advanceAt, fixed, waterDensity }: SeriesParts): PropellerLaw {
-  const end = vanishingAdvance(shape);
+  const end = fixed && advanceAt(1) === 0 ? Infinity : vanishingAdvance(shape);
   const coefficientsAt = (speed: number) => {
     const advance = advanceAt(speed);
     return advance < end ? propellerCoefficients({ ...shape, advance }) : { thrust: 0, torque: 0 };

@@ -1,4 +1,5 @@
 import { checkNotNegative, checkPositive } from '../internal/checks.js';
+import { refusal } from '../internal/refuse.js';
 import { propellerTorque } from '../drive/propeller-torque.js';
 import { jointAngles } from '../line/joint-angles.js';
 import type { ShaftLine } from '../line/types.js';
@@ -58,6 +59,8 @@ export function lineLoads(line: ShaftLine, options: LineLoadsOptions): LineLoads
   const { speed, balanceGrade, bladeShare, damping } = options;
   checkPositive('lineLoads: speed', speed);
   if (options.torque !== undefined) checkNotNegative('lineLoads: torque', options.torque);
+  if (options.torque === undefined && !line.propeller)
+    throw refusal('lineLoads: torque', 'given where the line has no propeller', undefined);
   const torque = options.torque ?? propellerTorque(line, { speed });
   const response = torsionalResponse(line, {
     speed,

@@ -21,7 +21,7 @@ export interface TwistModel {
 }
 
 /** rad, how much of a wave one bar may hold at the highest frequency: under half a wave it has no mode of its own. */
-const BAR_PHASE = 1.5;
+const BAR_PHASE = 2.2;
 /** Places closer than this share of the shaft's length are one node. */
 const CLOSE = 1e-6;
 

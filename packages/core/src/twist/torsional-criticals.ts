@@ -1,9 +1,8 @@
 import { checkPositive } from '../internal/checks.js';
 import { jointAngles } from '../line/joint-angles.js';
 import type { ShaftLine } from '../line/types.js';
-import type { CriticalSource } from './critical-source.js';
 import { torsionalModes } from './torsional-modes.js';
-import type { TorsionalCritical } from './types.js';
+import type { CriticalSource, TorsionalCritical } from './types.js';
 
 export interface TorsionalCriticalsOptions {
   /** Orders to look at, each greater than 0. Default: 2 and 4 of universal joints at an angle, and the blade count. */

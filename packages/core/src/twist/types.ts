@@ -1,5 +1,3 @@
-import type { CriticalSource } from './critical-source.js';
-
 /** Stress at the surface of a round shaft. */
 export interface ShaftStress {
   /** Pa, of torque: T r / J. */
@@ -59,6 +57,9 @@ export interface TorsionalShape extends LinePlaces {
   /** Angle at each place, scaled so that the largest is 1. */
   readonly angle: Float64Array;
 }
+
+/** What drives an order: the universal joints, the blades, or what the caller asked for. */
+export type CriticalSource = 'joints' | 'blades' | 'asked';
 
 /** A shaft speed at which an order meets a torsional mode. */
 export interface TorsionalCritical {
