@@ -75,7 +75,7 @@ describe('lineLoads', () => {
           expect(safety.yieldFactor).toBeLessThan(Infinity);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 200 },
     );
   });
 

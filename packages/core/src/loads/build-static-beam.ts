@@ -38,7 +38,7 @@ export interface BeamSupport {
 
 const HALF_BANDWIDTH = 3;
 const SAME = 1e-9;
-/** A disc or an elastic support this near to a node, over the length of its shaft, sits on it: a shorter piece would drown in rounding. */
+/** A disc or an elastic support this near to a node, over the developed length, sits on it: a shorter piece would drown in rounding. */
 const CLOSE = 1e-3;
 
 /**
@@ -52,11 +52,12 @@ const CLOSE = 1e-3;
 export function buildStaticBeam(line: ShaftLine): StaticBeam {
   const nodes = { shaft: [] as number[], at: [] as number[], firstNode: [] as number[] };
   const pieces: BeamPiece[] = [];
+  const developed = line.shafts.reduce((sum, { length }) => sum + length, 0);
   line.shafts.forEach((one, index) => {
     nodes.firstNode.push(nodes.at.length);
     const stiffness =
       (one.material.youngsModulus * Math.PI * (one.outerDiameter ** 4 - one.innerDiameter ** 4)) / 64;
-    nodesOf(one).forEach((place, i, all) => {
+    nodesOf(one, developed).forEach((place, i, all) => {
       const next = all[i + 1];
       if (next !== undefined)
         pieces.push(pieceOf({ node: nodes.at.length, length: next - place, stiffness }));
@@ -77,13 +78,13 @@ interface Nodes {
   readonly firstNode: readonly number[];
 }
 
-function nodesOf({ length, supports, discs }: Shaft): number[] {
+function nodesOf({ length, supports, discs }: Shaft, developed: number): number[] {
   const points = [0, length];
   const add = (place: number, clearance: number): void => {
-    if (points.every((point) => Math.abs(point - place) > clearance * length)) points.push(place);
+    if (points.every((point) => Math.abs(point - place) > clearance)) points.push(place);
   };
-  for (const { at, radialStiffness } of supports) if (radialStiffness === undefined) add(at, SAME);
-  for (const { at } of [...supports, ...discs]) add(at, CLOSE);
+  for (const { at, radialStiffness } of supports) if (radialStiffness === undefined) add(at, SAME * length);
+  for (const { at } of [...supports, ...discs]) add(at, CLOSE * developed);
   points.sort((a, b) => a - b);
   return points.flatMap((point, i) => {
     const next = points[i + 1];
