@@ -11,6 +11,7 @@ import {
   type ColumnReading,
   type ReadDelimitedOptions,
   type SensorReading,
+  type TextHints,
 } from './types.js';
 
 /** Which columns to read, as what, and why. */
@@ -30,7 +31,7 @@ export interface Plan extends AxesChoice {
  * @param options - what the caller knows better
  * @throws RecordingError where the table holds no acceleration, or the columns asked for are not there
  */
-export function chooseColumns(table: Table, options: ReadDelimitedOptions): Plan {
+export function chooseColumns(table: Table, options: TextHints): Plan {
   const sensor = chooseSensor(table, options.sensor);
   const rows = sensor
     ? table.preview.filter((row) => (row[sensor.index] ?? '').trim() === sensor.name)
@@ -41,11 +42,14 @@ export function chooseColumns(table: Table, options: ReadDelimitedOptions): Plan
     overruled.time ??
     chooseTime(columns.filter((column) => !overruled.axes.some((axis) => axis.column === column)));
   const rest = columns.filter((column) => column !== time?.column);
-  const wanted = wantedQuantity(options.sensor, sensor);
+  const wanted = wantedQuantity(options.sensor ?? options.fileSays, sensor);
   const found =
     overruled.axes.length > 0
       ? chosenAxes(overruled.axes, wanted)
-      : chooseAxes(rest, { quantity: wanted, oneSensor: sensor !== undefined });
+      : chooseAxes(rest, {
+          quantity: wanted,
+          oneSensor: sensor !== undefined || options.fileSays !== undefined,
+        });
   if (!found) throw refuseColumns({ table, columns, wanted, hasTime: time !== undefined });
   const unit = statedUnit({ axes: found.axes, table, options });
   const plan = { ...found, time, sensor, unit, sensors: sensor?.sensors ?? wideSensors(rest) };

@@ -19,7 +19,11 @@ export type RecordingErrorCode =
   | 'not-wav'
   | 'compressed'
   | 'bad-header'
-  | 'unsupported';
+  | 'unsupported'
+  | 'not-zip'
+  | 'encrypted'
+  | 'no-such-entry'
+  | 'too-large';
 
 /** Where in the file the fault stands: 1-based line and column of a text, 0-based offset of a byte. */
 export interface FilePlace {

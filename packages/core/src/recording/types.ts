@@ -160,6 +160,12 @@ export interface ReadDelimitedOptions {
   readonly gravity?: Gravity;
 }
 
+/** What is known about a text before it is read. */
+export interface TextHints extends ReadDelimitedOptions {
+  /** What the file's name says that its rows hold, where its head does not say it. */
+  readonly fileSays?: 'acceleration' | 'rotation';
+}
+
 export interface ColumnChoice {
   readonly time?: string | number;
   readonly x?: string | number;
@@ -180,4 +186,14 @@ export interface ReadZipOptions extends ReadDelimitedOptions {
   readonly entry?: string;
   /** Bytes that may be unpacked in all. Default 268 435 456 (256 MiB). */
   readonly mostBytes?: number;
+}
+
+/** What a file is, by its first bytes. */
+export interface FileFacts {
+  /** With its article, for a sentence: 'an MP4 recording'. */
+  readonly format: string;
+  /** The function that reads it; `media` where a browser may play it, `none` where nothing does. */
+  readonly reader: 'readDelimited' | 'readWav' | 'readZip' | 'media' | 'none';
+  /** What to do with it, a sentence. */
+  readonly advice: string;
 }

@@ -28,30 +28,28 @@ export interface Found {
 
 /** Walks over the chunks to the format and the sound. */
 export function findChunks(wave: Wave): Found {
-  const { view, littleEndian } = wave;
+  const { view } = wave;
   let format: Chunk | undefined;
   let data: Chunk | undefined;
-  let wideData: number | undefined;
+  let wide: number | undefined;
   let position = 12;
   for (let count = 0; position + 8 <= view.byteLength && count < MOST_CHUNKS; count++) {
-    const id = nameAt(view, position);
-    const written = view.getUint32(position + 4, littleEndian);
-    const start = position + 8;
-    if (id === 'ds64') wideData = wideSize(wave, start) ?? wideData;
-    const open = id === 'data' && written === UNKNOWN_SIZE;
-    const stated = open ? (wideData ?? written) : written;
-    const size = id === 'fmt ' ? formatSize(wave, { start, stated }) : stated;
-    if (id === 'fmt ' && !format) format = { id, start, size };
-    if (id === 'data' && !data) data = { id, start, size };
+    const chunk = readChunk(wave, { position, wide });
+    if (chunk.id === 'ds64') wide = wideSize(wave, chunk.start) ?? wide;
+    if (chunk.id === 'fmt ') format ??= chunk;
+    if (chunk.id === 'data') data ??= chunk;
     if (data && format) break;
-    position = nextChunk(view, start + size);
+    position = nextChunk(view, chunk.start + chunk.size);
   }
-  return {
-    format,
-    data,
-    after: data ? data.start + data.size : view.byteLength,
-    wide: wideData !== undefined,
-  };
+  return { format, data, after: data ? data.start + data.size : view.byteLength, wide: wide !== undefined };
+}
+
+function readChunk(wave: Wave, { position, wide }: { position: number; wide: number | undefined }): Chunk {
+  const id = nameAt(wave.view, position);
+  const start = position + 8;
+  const written = wave.view.getUint32(position + 4, wave.littleEndian);
+  const stated = id === 'data' && written === UNKNOWN_SIZE ? (wide ?? written) : written;
+  return { id, start, size: id === 'fmt ' ? formatSize(wave, { start, stated }) : stated };
 }
 
 /** The length of the sound in 64 bits, out of the chunk that holds it. */
