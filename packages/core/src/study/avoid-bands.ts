@@ -1,5 +1,6 @@
 import type { Whirl } from '../whirl/types.js';
 import type { LineExcitation } from './excitations.js';
+import { ordinal, upperFirst } from './band-words.js';
 import { figure, makeStatement } from './statement.js';
 import type { AvoidBand, Excitation, LineCriticalSpeed } from './types.js';
 
@@ -54,6 +55,7 @@ function makeBand(
     to,
     excitation: source.excitation,
     order: source.order,
+    motion: 'whirl',
     mode,
     criticalSpeeds: speeds,
     margin: source.margin,
@@ -77,12 +79,4 @@ function bandName(excitation: Excitation, { mode, order, whirl }: BandPlace): st
     case 'blades':
       return `${place} driven by the blades, ${order} times a turn`;
   }
-}
-
-function ordinal(mode: number): string {
-  return ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'][mode - 1] ?? `${mode}th`;
-}
-
-function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -31,6 +31,8 @@ export function formatFigure(figure: Figure): string {
       return `${digits(value * 1000, 3)} mm`;
     case 'frequency':
       return `${digits(value, 3)} Hz`;
+    case 'torque':
+      return Math.abs(value) < 1 ? `${digits(value * 1000, 3)} N·mm` : `${digits(value, 3)} N·m`;
     case 'speed-angle':
       return `${digits((value * 5400) / Math.PI ** 2, 2)} rpm × degrees`;
     case 'share':

@@ -1,7 +1,13 @@
+import type { RunningPoint } from '../drive/types.js';
+import type { LineLoads } from '../loads/types.js';
 import type { SpeedFluctuation } from '../motion/types.js';
+import type { TorsionalCritical } from '../twist/types.js';
 import type { ModeShape, Whirl } from '../whirl/types.js';
 
-/** `inside` a band to avoid, `near` one or above the first whirl, or `clear` of them. */
+/**
+ * `inside` a band to avoid or beyond what a part bears; `near` a band, above the first whirl or at the edge of what a part
+ * bears; `clear` of all that.
+ */
 export type Verdict = 'clear' | 'near' | 'inside';
 
 /** A figure of a sentence, in SI, with the kind of quantity it is. */
@@ -10,9 +16,9 @@ export interface Figure {
   readonly quantity: Quantity;
 }
 
-/** speed rad/s · angle rad · length m · frequency Hz · speed-angle rad²/s · share, ratio and count dimensionless. */
+/** speed rad/s · angle rad · length m · frequency Hz · torque N·m · speed-angle rad²/s · share, ratio and count dimensionless. */
 export type Quantity =
-  'speed' | 'angle' | 'length' | 'frequency' | 'speed-angle' | 'share' | 'ratio' | 'count';
+  'speed' | 'angle' | 'length' | 'frequency' | 'torque' | 'speed-angle' | 'share' | 'ratio' | 'count';
 
 /** A sentence whose figures are kept apart, so that each reader can have their own units. */
 export interface Statement {
@@ -33,7 +39,20 @@ export interface Reason extends Statement {
 }
 
 export type ReasonKind =
-  'band' | 'above-first-whirl' | 'margin' | 'joint-angle-limit' | 'speed-times-angle' | 'fluctuation';
+  | 'band'
+  | 'above-first-whirl'
+  | 'margin'
+  | 'joint-angle-limit'
+  | 'speed-times-angle'
+  | 'fluctuation'
+  | 'rated-torque'
+  | 'fastener'
+  | 'bush'
+  | 'shaft-strength'
+  | 'rattle'
+  | 'span'
+  | 'motor-reach'
+  | 'unknown-torque';
 
 /** What shakes the line at this order. */
 export type Excitation = 'unbalance' | 'joints' | 'blades';
@@ -58,6 +77,8 @@ export interface AvoidBand extends Statement {
   readonly from: number;
   /** rad/s */
   readonly to: number;
+  /** Whether the line would swing sideways or in twist. */
+  readonly motion: 'whirl' | 'twist';
   readonly excitation: Excitation;
   readonly order: number;
   /** 1 for the lowest. */
@@ -91,12 +112,26 @@ export interface Margins {
   readonly joints: number;
   /** Blade order. Default 0.15. */
   readonly blades: number;
+  /** Torsional resonances, any order. Default 0.1. */
+  readonly twist: number;
+}
+
+/** What motor and supply make of a line. */
+export interface DriveAssessment {
+  /** rad/s with nothing to turn. */
+  readonly noLoadSpeed: number;
+  /** Full throttle with the propeller held at the quay; absent where its torque is not known. */
+  readonly fullThrottle?: RunningPoint;
+  /** Share of the supply voltage that gives the assessed speed; absent where it cannot be reached or is not known. */
+  readonly throttle?: number;
 }
 
 export interface AssessOptions {
   /** rad/s, the wanted shaft speed. */
   readonly speed: number;
   readonly margins?: Partial<Margins>;
+  /** N·m, mean torque at that speed; the propeller's own, held at the quay, if absent. */
+  readonly torque?: number;
 }
 
 /** Everything about one line at one speed. */
@@ -106,6 +141,12 @@ export interface Assessment {
   readonly joints: readonly JointAssessment[];
   readonly fluctuation: SpeedFluctuation;
   readonly criticalSpeeds: readonly LineCriticalSpeed[];
+  /** Shaft speeds at which an order meets a torsional mode, lowest first. */
+  readonly torsionalCriticals: readonly TorsionalCritical[];
+  /** Couples, reactions, stresses, screws and bushes; absent where the torque is not known. */
+  readonly loads?: LineLoads;
+  /** Absent where the line has no motor or no supply. */
+  readonly drive?: DriveAssessment;
   /** By where they begin. */
   readonly avoidBands: readonly AvoidBand[];
   readonly speedLimit: SpeedLimit;
