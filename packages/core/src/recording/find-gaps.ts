@@ -1,4 +1,4 @@
-import { quantile } from './quantile.js';
+import { quantile } from '../numerics/quantile.js';
 
 /** Rows that are missing before a row. */
 export interface MissingRows {

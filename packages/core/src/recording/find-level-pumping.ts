@@ -1,4 +1,4 @@
-import { quantile } from './quantile.js';
+import { quantile } from '../numerics/quantile.js';
 import { type Channel, type LevelPumping } from './types.js';
 
 /** s, of one level. */

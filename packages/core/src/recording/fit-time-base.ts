@@ -1,6 +1,6 @@
 import { findGaps, type MissingRows } from './find-gaps.js';
 import { fitLine } from './fit-line.js';
-import { quantile } from './quantile.js';
+import { quantile } from '../numerics/quantile.js';
 import { roundingStep } from './rounding-step.js';
 import { type TimeBase } from './types.js';
 

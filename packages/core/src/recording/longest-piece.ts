@@ -1,4 +1,4 @@
-import { quantile } from './quantile.js';
+import { quantile } from '../numerics/quantile.js';
 import { strided } from './strided.js';
 
 /** A stretch of rows: from the first, up to but without the last. */

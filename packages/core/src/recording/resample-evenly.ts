@@ -1,3 +1,5 @@
+import { kaiserWindow } from './kaiser-window.js';
+
 /** Samples at known times, to be brought to even ones. */
 export interface Uneven {
   /** s, ascending; time of each sample */
@@ -9,7 +11,7 @@ export interface Uneven {
 /** Half the length of the interpolating kernel, samples. */
 const HALF = 24;
 /** Kaiser's parameter for about 80 dB. */
-const BETA = 7.857;
+const WINDOW = kaiserWindow(7.857);
 
 /**
  * Brings slowly moving rates to an even base: between samples by a sine-cardinal kernel under Kaiser's window, 48 long.
@@ -54,32 +56,9 @@ function interpolate(samples: Float64Array, place: number): number {
   for (let k = below - HALF + 1; k <= below + HALF; k++) {
     const distance = place - k;
     const sign = (below - k) % 2 === 0 ? 1 : -1;
-    const weight = ((sign * sine) / distance) * kaiser(distance / HALF);
+    const weight = ((sign * sine) / distance) * WINDOW(distance / HALF);
     sum += weight * (samples[Math.min(Math.max(k, 0), last)] ?? 0);
     weights += weight;
   }
   return sum / weights;
-}
-
-const WINDOW = Float64Array.from(
-  { length: 2049 },
-  (_, i) => besselI0(BETA * Math.sqrt(Math.max(0, 1 - (i / 2048) ** 2))) / besselI0(BETA),
-);
-
-function kaiser(x: number): number {
-  const place = Math.min(Math.abs(x), 1) * 2048;
-  const below = Math.floor(place);
-  const low = WINDOW[below] ?? 0;
-  return low + ((WINDOW[below + 1] ?? low) - low) * (place - below);
-}
-
-/** Modified Bessel function of the first kind and order 0 by its power series. */
-function besselI0(x: number): number {
-  let term = 1;
-  let sum = 1;
-  for (let k = 1; term > 1e-17 * sum; k++) {
-    term *= (x / (2 * k)) ** 2;
-    sum += term;
-  }
-  return sum;
 }

@@ -1,5 +1,5 @@
 import { type Plan } from './choose-columns.js';
-import { quantile } from './quantile.js';
+import { quantile } from '../numerics/quantile.js';
 import { RecordingError } from './recording-error.js';
 import { strided } from './strided.js';
 import { parseUnit } from './units.js';

@@ -197,3 +197,21 @@ export interface FileFacts {
   /** What to do with it, a sentence. */
   readonly advice: string;
 }
+
+export interface ResampleOptions {
+  /** Hz, rate of the samples. */
+  readonly from: number;
+  /** Hz, rate wanted. */
+  readonly to: number;
+}
+
+/** Samples at another rate, and the band in which they hold. */
+export interface Resampled {
+  readonly samples: Float64Array;
+  /** Hz */
+  readonly sampleRate: number;
+  /** Hz, up to which amplitudes hold within 0.01 %. */
+  readonly passband: number;
+  /** Hz, from which on nothing comes through above −90 dB. */
+  readonly stopband: number;
+}

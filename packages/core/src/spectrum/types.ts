@@ -152,3 +152,29 @@ export interface Severity {
   /** Sentences: what the zones are made for, and what this recording lacks. */
   readonly scope: readonly string[];
 }
+
+/** Samples and the times at which they were taken. */
+export interface LeastSquaresInput {
+  /** s */
+  readonly times: ArrayLike<number>;
+  readonly samples: ArrayLike<number>;
+}
+
+export interface LeastSquaresOptions {
+  /** Hz */
+  readonly frequencies: ArrayLike<number>;
+}
+
+/** Sines fitted to samples at uneven times, one frequency at a time. */
+export interface LeastSquaresSpectrum {
+  /** Hz */
+  readonly frequency: Float64Array;
+  /** unit, peak */
+  readonly amplitude: Float64Array;
+  /** rad, of a cosine at time 0. */
+  readonly phase: Float64Array;
+  /** Share of the variance that the fit explains, 0 to 1. */
+  readonly share: Float64Array;
+  /** unit, mean of the samples. */
+  readonly mean: number;
+}
