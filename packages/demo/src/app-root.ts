@@ -18,6 +18,7 @@ import type {
   LineEditedEvent,
   LineOpenedEvent,
   LineRemovedEvent,
+  MeasuresChangedEvent,
   ProjectCommandEvent,
   ProjectSettingsEvent,
   WantedSpeedEvent,
@@ -30,7 +31,14 @@ import './leaves/trials-leaf.js';
 import { modesToShow } from './leaves/whirl-words.js';
 import { judgeLine } from './model/judge-line.js';
 import type { Project, ProjectLine, Trial } from './model/project.js';
-import { openLineOf, withCopy, withoutLine, withoutTrial, withTrials } from './model/project-edits.js';
+import {
+  openLineOf,
+  withCopy,
+  withMeasures,
+  withoutLine,
+  withoutTrial,
+  withTrials,
+} from './model/project-edits.js';
 import { sampleProject } from './model/sample-project.js';
 import { ProjectDesk } from './project-desk.js';
 import { chooseProjectFile, isProjectFile, openProjectFile, saveProject } from './project-files.js';
@@ -79,6 +87,9 @@ export class AppRoot extends LitElement {
         @mode-choose=${(event: ModeChosenEvent) => (this.mode = event.mode)}
         @line-edited=${(event: LineEditedEvent) => {
           this.desk.editLine(event.line);
+        }}
+        @measures-changed=${(event: MeasuresChangedEvent) => {
+          this.desk.change(withMeasures(project, open.id, event.measures));
         }}
         @line-copied=${this.onLineCopied}
         @line-opened=${this.onLineOpened}
@@ -232,7 +243,7 @@ export class AppRoot extends LitElement {
   private onLineCopied({ id }: LineCopiedEvent): void {
     const { project } = this.desk;
     const entry = project?.lines.find((candidate) => candidate.id === id);
-    if (project && entry) this.desk.change(withCopy(project, entry.line));
+    if (project && entry) this.desk.change(withCopy(project, entry));
   }
 
   private onPart(event: PartChosenEvent): void {

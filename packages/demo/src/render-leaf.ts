@@ -5,6 +5,7 @@ import './leaves/line-leaf.js';
 import './leaves/turning-leaf.js';
 import './leaves/whirl-leaf.js';
 import { judgeLine } from './model/judge-line.js';
+import type { LineMeasures } from './model/measures.js';
 import type { Project, ProjectLine } from './model/project.js';
 import type { Draft } from './project-desk.js';
 
@@ -32,6 +33,8 @@ export interface PageState {
   readonly entered: ShaftLine;
 }
 
+const NO_MEASURES: LineMeasures = {};
+
 /** The leaf of that name, with what it shows. */
 export function renderLeaf(leaf: string, state: PageState) {
   const { project, open, speed, draft } = state;
@@ -50,6 +53,8 @@ export function renderLeaf(leaf: string, state: PageState) {
         .chosenPart=${state.part}
         .units=${units}
         ?onlyLine=${project.lines.length < 2}
+        .measures=${open.measures ?? NO_MEASURES}
+        .speed=${speed}
       ></line-leaf>`;
     case 'turning':
       return html`<turning-leaf .line=${open.line} .units=${units} ?stale=${stale}></turning-leaf>`;

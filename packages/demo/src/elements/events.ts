@@ -10,6 +10,17 @@ export class ValueChangedEvent extends Event {
   }
 }
 
+/** A measure was given a new value, or another tolerance, both in the unit shown; undefined where it was emptied. */
+export class MeasureChangedEvent extends Event {
+  static readonly type = 'measure-changed';
+  constructor(
+    readonly value: number | undefined,
+    readonly tolerance: number,
+  ) {
+    super(MeasureChangedEvent.type, OUTWARD);
+  }
+}
+
 /** A text field was given a new text. */
 export class TextChangedEvent extends Event {
   static readonly type = 'text-changed';
@@ -74,6 +85,7 @@ export class LevelsMeasuredEvent extends Event {
 declare global {
   interface HTMLElementEventMap {
     'value-changed': ValueChangedEvent;
+    'measure-changed': MeasureChangedEvent;
     'text-changed': TextChangedEvent;
     'choice-changed': ChoiceChangedEvent;
     'trials-added': TrialsAddedEvent;

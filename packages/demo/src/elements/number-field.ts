@@ -14,7 +14,7 @@ export class NumberField extends LitElement {
     css`
       input {
         text-align: end;
-        width: 7.5rem;
+        width: var(--field-width, 7.5rem);
       }
     `,
   ];

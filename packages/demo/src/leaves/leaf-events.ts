@@ -1,4 +1,5 @@
 import type { ShaftLine } from '@sternline/core';
+import type { LineMeasures } from '../model/measures.js';
 import type { Units } from '../model/project.js';
 
 const OUTWARD: EventInit = { bubbles: true, composed: true };
@@ -8,6 +9,14 @@ export class LineEditedEvent extends Event {
   static readonly type = 'line-edited';
   constructor(readonly line: ShaftLine) {
     super(LineEditedEvent.type, OUTWARD);
+  }
+}
+
+/** The user measured something for the open line, or settled something beside its shape. */
+export class MeasuresChangedEvent extends Event {
+  static readonly type = 'measures-changed';
+  constructor(readonly measures: LineMeasures) {
+    super(MeasuresChangedEvent.type, OUTWARD);
   }
 }
 
@@ -69,6 +78,7 @@ export class WantedSpeedEvent extends Event {
 declare global {
   interface HTMLElementEventMap {
     'line-edited': LineEditedEvent;
+    'measures-changed': MeasuresChangedEvent;
     'line-copied': LineCopiedEvent;
     'line-opened': LineOpenedEvent;
     'line-removed': LineRemovedEvent;

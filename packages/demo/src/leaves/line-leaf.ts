@@ -8,12 +8,17 @@ import type { ChoiceChangedEvent, TextChangedEvent } from '../elements/events.js
 import '../elements/text-field.js';
 import { layoutOf, toOneJoint, toTwoJoints } from '../model/edit-line.js';
 import { faultWords, partOfPath } from '../model/fault-words.js';
+import type { LineMeasures } from '../model/measures.js';
 import type { Units } from '../model/project.js';
 import { shared } from '../styles/shared.js';
+import './drilling-section.js';
 import { LineCopiedEvent, LineEditedEvent, LineRemovedEvent } from './leaf-events.js';
 import { lineLeafStyles } from './line-leaf-styles.js';
 import { partFields } from './part-fields.js';
 import './part-form.js';
+import './points-section.js';
+import './running-section.js';
+import './shim-section.js';
 import './verdict-note.js';
 
 /** The parts of the line, the few fields of the chosen one, and what the whole comes to. */
@@ -33,36 +38,55 @@ export class LineLeaf extends LitElement {
   @property() chosenPart = '';
   @property() units: Units = 'metric';
   @property({ type: Boolean }) onlyLine = false;
+  /** What was measured in the hull. */
+  @property({ attribute: false }) measures: LineMeasures = {};
+  /** rad/s, the wanted speed. */
+  @property({ type: Number }) speed = 0;
 
   protected override render() {
     const parts = this.numberedParts();
     const chosen = parts.find((part) => part.id === this.chosenPart);
     return html`<div class="bench">
-      <section class="verdict" aria-labelledby="verdict">
-        <h2 id="verdict">Will it whip?</h2>
-        ${this.renderFaults(parts)}
-        <verdict-note
-          .assessment=${this.assessment}
-          .failure=${this.failure}
-          .units=${this.units}
-          ?stale=${this.faults.length > 0}
-        ></verdict-note>
-      </section>
-      ${
-        chosen
-          ? html`<part-form
-              .shown=${chosen}
-              .number=${parts.indexOf(chosen) + 1}
-              .line=${this.line}
-              .faults=${this.faults}
-              .units=${this.units}
-            ></part-form>`
-          : nothing
-      }
-      <section class="layout" aria-label="Layout and parts">
-        ${this.renderLineFields()} ${this.renderParts(parts, chosen)}
-      </section>
-    </div>`;
+        <section class="verdict" aria-labelledby="verdict">
+          <h2 id="verdict">Will it whip?</h2>
+          ${this.renderFaults(parts)}
+          <verdict-note
+            .assessment=${this.assessment}
+            .failure=${this.failure}
+            .units=${this.units}
+            ?stale=${this.faults.length > 0}
+          ></verdict-note>
+        </section>
+        ${
+          chosen
+            ? html`<part-form
+                .shown=${chosen}
+                .number=${parts.indexOf(chosen) + 1}
+                .line=${this.line}
+                .faults=${this.faults}
+                .units=${this.units}
+              ></part-form>`
+            : nothing
+        }
+        <section class="layout" aria-label="Layout and parts">
+          ${this.renderLineFields()} ${this.renderParts(parts, chosen)}
+        </section>
+      </div>
+      ${this.renderSections()}`;
+  }
+
+  private renderSections() {
+    const { drawn, measures, speed, units } = this;
+    const bends = drawn.joints.filter(({ kind }) => kind !== 'rigid').length;
+    return html`<running-section
+        .line=${drawn}
+        .assessment=${this.assessment}
+        .speed=${speed}
+        .units=${units}
+      ></running-section>
+      <points-section .line=${drawn} .measures=${measures} .units=${units}></points-section>
+      <shim-section .line=${drawn} .measures=${measures} .speed=${speed} .units=${units}></shim-section>
+      <drilling-section .measures=${measures} .bends=${bends} .units=${units}></drilling-section>`;
   }
 
   // The numbers are those of the drawing, which shows the last line that could be.

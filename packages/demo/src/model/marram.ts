@@ -6,7 +6,8 @@ import {
   type SimulationOptions,
   type ShaftLine,
 } from '@sternline/core';
-import type { Trial } from './project.js';
+import type { LineMeasures, MeasuredPoints, PointKey } from './measures.js';
+import type { ProjectLine, Trial } from './project.js';
 
 /*
  * The invented ferry Marram, 1:40, 1.42 m, twin screw: the port line as first built, and four ways to change it.
@@ -20,15 +21,39 @@ const RPM = Math.PI / 30;
 export const MARRAM_SPEED = 3300 * RPM;
 
 /** The lines of the sample project, the one as first built in front. */
-export function marramLines(): { readonly id: string; readonly line: ShaftLine }[] {
+export function marramLines(): ProjectLine[] {
   const built = exampleLine();
   return [
-    { id: 'marram-as-built', line: built },
+    { id: 'marram-as-built', line: built, measures: marramMeasures() },
     { id: 'marram-two-joints', line: withTwoJoints(built) },
     { id: 'marram-six', line: withSixMillimetres(built) },
     { id: 'marram-middle-bush', line: withMiddleBush(built) },
     { id: 'marram-short-overhang', line: withLessOverhang(built) },
   ];
+}
+
+/** mm from the datum, from the keel line and from the centre line: what a ruler might read of the line as built. */
+const POINTS: readonly (readonly [PointKey, number])[] = [
+  ['motor-1-at', 6],
+  ['motor-1-height', 90.5],
+  ['motor-1-offset', 55],
+  ['motor-2-at', 56],
+  ['motor-2-height', 90.5],
+  ['motor-2-offset', 55],
+  ['tube-1-at', 92],
+  ['tube-1-height', 83],
+  ['tube-1-offset', 55],
+  ['tube-2-at', 384],
+  ['tube-2-height', 10],
+  ['tube-2-offset', 55.5],
+];
+
+function marramMeasures(): LineMeasures {
+  const points: MeasuredPoints = Object.fromEntries(
+    POINTS.map(([key, value]) => [key, { value: value / 1000, tolerance: 0.0005 }]),
+  );
+  const hull = { at: 0.355, height: 0.018, riseAft: 8 * DEGREE, riseToPort: 4 * DEGREE };
+  return { points, drilling: { tubeDiameter: 0.008, bulkheads: [0.15, 0.26], hull } };
 }
 
 function changePropellerShaft(line: ShaftLine, name: string, change: (shaft: Shaft) => Shaft): ShaftLine {

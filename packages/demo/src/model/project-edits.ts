@@ -1,4 +1,4 @@
-import type { ShaftLine } from '@sternline/core';
+import type { LineMeasures } from './measures.js';
 import type { Project, ProjectLine, Trial } from './project.js';
 
 /** The line that is being worked on. */
@@ -7,12 +7,18 @@ export function openLineOf(project: Project): ProjectLine | undefined {
 }
 
 /** The project with another shape of one of its lines. */
-export function withLine(project: Project, { id, line }: ProjectLine): Project {
-  return { ...project, lines: project.lines.map((entry) => (entry.id === id ? { id, line } : entry)) };
+export function withLine(project: Project, { id, line }: Pick<ProjectLine, 'id' | 'line'>): Project {
+  return changeEntry(project, id, (entry) => ({ ...entry, line }));
 }
 
-/** The project with a copy of a line, opened. */
-export function withCopy(project: Project, line: ShaftLine): Project {
+/** The project with what was measured for one of its lines. */
+export function withMeasures(project: Project, id: string, measures: LineMeasures): Project {
+  return changeEntry(project, id, (entry) => ({ ...entry, measures }));
+}
+
+/** The project with a copy of a line, opened; what was measured in the hull holds for the copy too. */
+export function withCopy(project: Project, original: ProjectLine): Project {
+  const { line } = original;
   const id = freeId(
     'line',
     project.lines.map((entry) => entry.id),
@@ -21,7 +27,11 @@ export function withCopy(project: Project, line: ShaftLine): Project {
     line.name,
     project.lines.map((entry) => entry.line.name),
   );
-  return { ...project, lines: [...project.lines, { id, line: { ...line, name } }], openLine: id };
+  return {
+    ...project,
+    lines: [...project.lines, { ...original, id, line: { ...line, name } }],
+    openLine: id,
+  };
 }
 
 /** The project without one of its lines; the last one stays. */
@@ -43,6 +53,10 @@ export function withTrials(project: Project, trials: readonly Trial[]): Project 
 /** The project without one of its trials. */
 export function withoutTrial(project: Project, id: string): Project {
   return { ...project, trials: project.trials.filter((trial) => trial.id !== id) };
+}
+
+function changeEntry(project: Project, id: string, change: (entry: ProjectLine) => ProjectLine): Project {
+  return { ...project, lines: project.lines.map((entry) => (entry.id === id ? change(entry) : entry)) };
 }
 
 function freeId(stem: string, taken: readonly string[]): string {

@@ -1,6 +1,7 @@
 import { parseShaftLine, ShaftLineError } from '@sternline/core';
 import type { Project, ProjectLine, Trial } from './project.js';
 import { asFields, asText, isPositive, type Fields } from './plain-data.js';
+import { readMeasures } from './read-measures.js';
 import { readRecording } from './read-recording.js';
 import { samplesToText } from './samples-text.js';
 
@@ -101,7 +102,12 @@ interface Place {
 
 function readLine(entry: Fields | undefined, { index, faults }: Place): ProjectLine[] {
   try {
-    return [{ id: asText(entry?.['id']) || `line-${index + 1}`, line: parseShaftLine(entry?.['line']) }];
+    const line = parseShaftLine(entry?.['line']);
+    const measures = readMeasures(entry?.['measures'], (fault) => {
+      faults.push(`Shaft line ${index + 1}: ${fault}`);
+    });
+    const id = asText(entry?.['id']) || `line-${index + 1}`;
+    return [{ id, line, ...(measures ? { measures } : {}) }];
   } catch (error) {
     if (!(error instanceof ShaftLineError)) throw error;
     faults.push(`Shaft line ${index + 1}: ${error.message}`);

@@ -1,4 +1,5 @@
 import type { Recording, ShaftLine } from '@sternline/core';
+import type { LineMeasures } from './measures.js';
 
 /** Display units; the model itself is SI throughout. */
 export type Units = 'metric' | 'inch';
@@ -7,6 +8,8 @@ export type Units = 'metric' | 'inch';
 export interface ProjectLine {
   readonly id: string;
   readonly line: ShaftLine;
+  /** What was measured in the hull for it. */
+  readonly measures?: LineMeasures;
 }
 
 /** One run of the model at known conditions, with what was recorded in it. */

@@ -18,7 +18,14 @@ export type ScreenQuantity =
   | 'share'
   | 'ratio'
   | 'count'
-  | 'speed-angle';
+  | 'speed-angle'
+  | 'torque'
+  | 'force'
+  | 'power'
+  | 'stress'
+  | 'angular-acceleration'
+  | 'rubbing-speed'
+  | 'pressure-speed';
 
 /** One unit of the screen: how much of the SI unit it holds, its symbol, and the decimals a field shows. */
 interface ScreenUnit {
@@ -53,6 +60,13 @@ const METRIC: Readonly<Record<ScreenQuantity, ScreenUnit>> = {
   ratio: { holds: 1, symbol: '', decimals: 3 },
   count: { holds: 1, symbol: '', decimals: 0 },
   'speed-angle': { holds: RPM * DEGREE, symbol: 'rpm × degrees', decimals: 0 },
+  torque: { holds: 1e-3, symbol: 'N·mm', decimals: 1 },
+  force: { holds: 1, symbol: 'N', decimals: 2 },
+  power: { holds: 1, symbol: 'W', decimals: 1 },
+  stress: { holds: 1e6, symbol: 'MPa', decimals: 2 },
+  'angular-acceleration': { holds: 1, symbol: 'rad/s²', decimals: 0 },
+  'rubbing-speed': { holds: 1, symbol: 'm/s', decimals: 2 },
+  'pressure-speed': { holds: 1e6, symbol: 'MPa·m/s', decimals: 3 },
 };
 
 const IN_INCHES: Partial<Record<ScreenQuantity, ScreenUnit>> = {
@@ -62,6 +76,15 @@ const IN_INCHES: Partial<Record<ScreenQuantity, ScreenUnit>> = {
   inertia: { holds: OUNCE * INCH ** 2, symbol: 'oz·in²', decimals: 4 },
   unbalance: { holds: OUNCE * INCH, symbol: 'oz·in', decimals: 5 },
   stiffness: { holds: POUND_FORCE / INCH, symbol: 'lbf/in', decimals: 0 },
+  torque: { holds: (POUND_FORCE / 16) * INCH, symbol: 'ozf·in', decimals: 2 },
+  force: { holds: POUND_FORCE, symbol: 'lbf', decimals: 2 },
+  stress: { holds: (1000 * POUND_FORCE) / INCH ** 2, symbol: 'ksi', decimals: 2 },
+  'rubbing-speed': { holds: (12 * INCH) / 60, symbol: 'ft/min', decimals: 0 },
+  'pressure-speed': {
+    holds: ((POUND_FORCE / INCH ** 2) * 12 * INCH) / 60,
+    symbol: 'psi·ft/min',
+    decimals: 0,
+  },
 };
 
 /** The unit that a quantity is shown in. */
@@ -106,11 +129,17 @@ export function writeNumber(value: number, quantity: ScreenQuantity): string {
 
 // The model does not know a critical speed to the single rpm: from a thousand on, tens are enough.
 function coarse(value: number, quantity: ScreenQuantity): number {
-  const step = quantity === 'speed' ? 10 : quantity === 'speed-angle' ? 100 : 0;
+  const step = COARSE[quantity] ?? 0;
   return step > 0 && Math.abs(value) >= 100 * step ? Math.round(value / step) * step : value;
 }
 
-const WHOLE: readonly ScreenQuantity[] = ['speed', 'count', 'speed-angle'];
+const COARSE: Partial<Record<ScreenQuantity, number>> = {
+  speed: 10,
+  'speed-angle': 100,
+  'angular-acceleration': 10,
+};
+
+const WHOLE: readonly ScreenQuantity[] = ['speed', 'count', 'speed-angle', 'angular-acceleration'];
 
 function sensibleDecimals(size: number, quantity: ScreenQuantity): number {
   if (WHOLE.includes(quantity)) return 0;
