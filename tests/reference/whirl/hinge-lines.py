@@ -101,6 +101,13 @@ def section(s):
 
 
 def model(line):
+    """K, M, G with the constraints taken out."""
+    K, M, G, Z, *_ = assemble(line)
+    return Z.T @ K @ Z, Z.T @ M @ Z, Z.T @ G @ Z
+
+
+def assemble(line):
+    """K, M, G over all coefficients, the basis Z of what the constraints allow, the field at a point, and the pieces."""
     pieces = []
     for index, s in enumerate(line["shafts"]):
         points = sorted({0.0, s["length"], *(p["at"] for p in s["supports"] + s["discs"])})
@@ -154,14 +161,15 @@ def model(line):
                 K += support["radialStiffness"] * np.outer(here, here)
             else:
                 rows.append(here)
+            turn = there(index, support["at"], 1)
             if support.get("fixesSlope"):
-                rows.append(there(index, support["at"], 1))
+                rows.append(turn)
+            K += support.get("angularStiffness", 0.0) * np.outer(turn, turn)
         for d in s["discs"]:
             here, turn = there(index, d["at"], 0), there(index, d["at"], 1)
             M += d["mass"] * np.outer(here, here) + d["diametralInertia"] * np.outer(turn, turn)
             G += d["polarInertia"] * np.outer(turn, turn)
-    Z = null_space(np.array(rows))
-    return Z.T @ K @ Z, Z.T @ M @ Z, Z.T @ G @ Z
+    return K, M, G, null_space(np.array(rows)), there, pieces
 
 
 def speeds(matrices, whirl, order, count=4):
@@ -186,4 +194,5 @@ def main():
         file.write("\n")
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -12,8 +12,8 @@ import { solveEliminated } from './solve-eliminated.js';
 const WIDTH = 1e-10;
 const MOST_HALVINGS = 2000;
 const INVERSE_STEPS = 4;
-/** Relative difference allowed between the value counted and the Rayleigh quotient of its vector. */
-const AGREEMENT = 1e-7;
+/** Relative difference allowed between the value counted and the Rayleigh quotient of its vector: what rounding did to one. */
+const AGREEMENT = 1e-5;
 
 export interface IsolatedPair {
   readonly value: number;

@@ -46,7 +46,7 @@ export function lowestEigenpairs(
 ): Eigenpairs {
   const pencil = { stiffness, inertia, factor };
   const known = guess.length === count ? followed(pencil, guess) : undefined;
-  return eigenpairs(known ?? searched(pencil, count) ?? isolated(pencil, count));
+  return eigenpairs(known ?? attempted(pencil, count) ?? isolated(pencil, count));
 }
 
 function followed(pencil: Pencil, guess: readonly Float64Array[]): readonly Pair[] | undefined {
@@ -54,6 +54,16 @@ function followed(pencil: Pencil, guess: readonly Float64Array[]): readonly Pair
   if (!found) return undefined;
   const lowest = [...found].sort((a, b) => a.value - b.value);
   return missesSome(pencil, lowest) ? undefined : lowest;
+}
+
+/** The search, or nothing where rounding keeps its small eigenproblem from settling. */
+function attempted(pencil: Pencil, count: number): readonly Pair[] | undefined {
+  try {
+    return searched(pencil, count);
+  } catch (error) {
+    if (error instanceof NoConvergenceError) return undefined;
+    throw error;
+  }
 }
 
 function searched(pencil: Pencil, count: number): readonly Pair[] | undefined {

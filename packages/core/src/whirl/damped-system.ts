@@ -16,6 +16,8 @@ import type { FactoredModel } from './whirl-solver.js';
 
 /** Modes that are given their share of critical damping each; those above get less. */
 const DAMPED_MODES = 8;
+/** Frequency over the lowest beyond which a mode counts as above: the correction loses as many digits as this has. */
+const REACH = 1e3;
 
 export interface DampingRates {
   /** ζ */
@@ -81,12 +83,16 @@ function dampedModes(
     count: Math.min(DAMPED_MODES, model.mass.size),
     factor,
   });
-  const highest = Math.sqrt(values.at(-1) ?? 0);
-  const modes = vectors.slice(0, -1).map((vector, k) => {
-    const own = Math.sqrt(values[k] ?? 0);
+  const own = values.map(Math.sqrt).filter((frequency) => frequency <= REACH * Math.sqrt(values[0] ?? 0));
+  const highest = own.at(-1) ?? 0;
+  const modes = vectors.slice(0, own.length - 1).map((vector, k) => {
+    const frequency = own[k] ?? 0;
     const momentum = new Float64Array(vector.length);
     multiplyBand(model.mass, vector, momentum);
-    return { momentum: momentum.map((value) => value * own), rate: 2 * damping * (own - highest) };
+    return {
+      momentum: momentum.map((value) => value * frequency),
+      rate: 2 * damping * (frequency - highest),
+    };
   });
   return { floor: 2 * damping * highest, modes };
 }
