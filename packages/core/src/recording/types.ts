@@ -215,3 +215,24 @@ export interface Resampled {
   /** Hz, from which on nothing comes through above −90 dB. */
   readonly stopband: number;
 }
+
+export interface AlignOptions {
+  /** s, most by which the clocks may stand apart. Default: any at which the recordings overlap. */
+  readonly longestOffset?: number;
+}
+
+/** How two recordings of one trial lie to one another. */
+export interface Alignment {
+  /** s, to be added to a time of the second recording to have it on the clock of the first. */
+  readonly offset: number;
+  /** s, standard error of the offset. */
+  readonly offsetError: number;
+  /** By how much the second clock runs slower than the first, as a share: first = offset + (1 + drift) · second. 0 where too few marks tell it. */
+  readonly drift: number;
+  /** Whether marks (taps) in both told it, or the course of the level. */
+  readonly from: 'marks' | 'level';
+  /** Marks found in both; 0 where the level told it. */
+  readonly marks: number;
+  /** 0 to 1, how far the best offset stands out from the next best. */
+  readonly confidence: number;
+}

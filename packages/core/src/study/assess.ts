@@ -9,23 +9,14 @@ import type { ShaftLine } from '../line/types.js';
 import { lineLoads } from '../loads/line-loads.js';
 import { speedFluctuation } from '../motion/speed-fluctuation.js';
 import { torsionalCriticals } from '../twist/torsional-criticals.js';
-import { lineWhirl } from '../whirl/line-whirl.js';
 import { avoidBands } from './avoid-bands.js';
-import { DEFAULT_MARGINS, lineExcitations, type LineExcitation } from './excitations.js';
+import { DEFAULT_MARGINS, lineExcitations } from './excitations.js';
 import { firstWhirl } from './band-reasons.js';
+import { lineCriticals } from './line-criticals.js';
 import { findReasons, verdictOf } from './reasons.js';
-import { figure, makeStatement } from './statement.js';
+import { speedLimit } from './speed-limit.js';
 import { twistBands, type TorqueLaw } from './twist-bands.js';
-import type {
-  AssessOptions,
-  Assessment,
-  AvoidBand,
-  DriveAssessment,
-  JointAssessment,
-  LineCriticalSpeed,
-  Margins,
-  SpeedLimit,
-} from './types.js';
+import type { AssessOptions, Assessment, DriveAssessment, JointAssessment, Margins } from './types.js';
 
 /** Modes looked at for each excitation. */
 const MODES = 4;
@@ -62,7 +53,7 @@ export function assess(line: ShaftLine, options: AssessOptions): Assessment {
   if (options.torque !== undefined) checkNotNegative('assess: torque', options.torque);
   const margins = checkMargins({ ...DEFAULT_MARGINS, ...options.margins });
   const excitations = lineExcitations(line, margins);
-  const criticals = criticalsOf(line, excitations);
+  const criticals = lineCriticals(line, { excitations, counts: excitations.map(() => MODES) });
   const torsional = torsionalCriticals(line);
   const drive = assessDrive(line, speed);
   const torque = torqueLaw(line, options);
@@ -130,47 +121,9 @@ function checkMargins(margins: Margins): Margins {
   return margins;
 }
 
-function criticalsOf(line: ShaftLine, sources: readonly LineExcitation[]): LineCriticalSpeed[] {
-  const driven = sources.flatMap(({ excitation, order, whirls }) =>
-    whirls.map((whirl) => ({ excitation, order, whirl, count: MODES })),
-  );
-  return lineWhirl(line, driven).flatMap(({ order, whirl, modes }, i) =>
-    modes.map(({ speed, shape }, mode) => ({
-      excitation: driven[i]?.excitation ?? 'unbalance',
-      order,
-      whirl,
-      mode: mode + 1,
-      speed,
-      shape,
-    })),
-  );
-}
-
 function assessJoints(line: ShaftLine): JointAssessment[] {
   return jointAngles(line).map((angle, index) => {
     const kind = line.joints[index]?.kind ?? 'rigid';
     return { index, kind, angle, degree: kind === 'universal' ? Math.sin(angle) * Math.tan(angle) : 0 };
   });
-}
-
-function speedLimit(bands: readonly AvoidBand[]): SpeedLimit {
-  const first = firstWhirl(bands);
-  if (!first) {
-    return {
-      speed: Infinity,
-      ...makeStatement('No whirl of the first order was found: whirl sets no limit.', {}),
-    };
-  }
-  const below = bands.filter((band) => band.from < first.from).length;
-  const more =
-    below === 0
-      ? ''
-      : ` Below that, ${below === 1 ? 'one band is' : `${below} bands are`} to be passed quickly.`;
-  const template = `Stay below {limit}: {margin} under the first whirl at {critical}.${more}`;
-  const figures = {
-    limit: figure('speed', first.from),
-    margin: figure('share', first.margin),
-    critical: figure('speed', Math.min(...first.criticalSpeeds)),
-  };
-  return { speed: first.from, ...makeStatement(template, figures) };
 }

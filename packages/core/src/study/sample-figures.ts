@@ -1,0 +1,63 @@
+import type { ShaftLine } from '../line/types.js';
+import { speedFluctuation } from '../motion/speed-fluctuation.js';
+import { avoidBands } from './avoid-bands.js';
+import { bandReasons, firstWhirl } from './band-reasons.js';
+import { DEFAULT_MARGINS, lineExcitations, type LineExcitation } from './excitations.js';
+import { lineCriticals } from './line-criticals.js';
+import { speedLimit } from './speed-limit.js';
+import type { AvoidBand, LineCriticalSpeed, Margins, Verdict } from './types.js';
+import { verdictOf } from './reasons.js';
+
+/** Modes looked at for each excitation before those out of reach are dropped. */
+const MODES = 4;
+
+/** Modes whose band begins above this many times the wanted speed are left out, the lowest of each excitation aside. */
+const REACH = 1.5;
+
+/** What every sample of a study works out, settled on the line as entered. */
+export interface SampleLayout {
+  readonly speed: number;
+  readonly excitations: readonly LineExcitation[];
+  /** How many modes of each. */
+  readonly counts: readonly number[];
+}
+
+/** One sample worked out. */
+export interface SampleFigures {
+  readonly criticals: readonly LineCriticalSpeed[];
+  readonly bands: readonly AvoidBand[];
+  readonly speedLimit: number;
+  readonly fluctuation: number;
+  readonly verdict: Verdict;
+}
+
+/** Which critical speeds a study follows: those whose bands could matter at the wanted speed. */
+export function sampleLayout(
+  line: ShaftLine,
+  { speed, margins }: { readonly speed: number; readonly margins: Partial<Margins> | undefined },
+): SampleLayout {
+  const excitations = lineExcitations(line, { ...DEFAULT_MARGINS, ...margins });
+  const all = lineCriticals(line, { excitations, counts: excitations.map(() => MODES) });
+  const counts = excitations.map(({ excitation, margin }) => {
+    const near = all.filter(
+      (one) => one.excitation === excitation && one.speed * (1 - margin) <= REACH * speed,
+    );
+    return Math.max(1, ...near.map(({ mode }) => mode));
+  });
+  return { speed, excitations, counts };
+}
+
+/** One line worked out. */
+export function sampleFigures(line: ShaftLine, layout: SampleLayout): SampleFigures {
+  const criticals = lineCriticals(line, layout);
+  const bands = avoidBands(criticals, layout.excitations);
+  const limit = speedLimit(bands);
+  const reasons = bandReasons({ speed: layout.speed, bands, limit });
+  return {
+    criticals,
+    bands,
+    speedLimit: firstWhirl(bands)?.from ?? Infinity,
+    fluctuation: speedFluctuation(line).degree,
+    verdict: verdictOf(reasons),
+  };
+}
