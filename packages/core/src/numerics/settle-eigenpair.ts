@@ -28,7 +28,7 @@ const MOST_STEPS = 8;
 /** A step that gains less than this has met the rounding of the matrices. */
 const STALLED = 0.5;
 /** Beyond this a pair is a guess still. */
-const ROUGH = 1e-5;
+const ROUGH = 1e-7;
 
 /**
  * The eigenpair that Rayleigh quotient iteration finds from a guess.
