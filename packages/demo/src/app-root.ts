@@ -150,6 +150,7 @@ export class AppRoot extends LitElement {
               speed,
               part: partOrMain(open.line, this.chosenPart),
               mode: this.mode,
+              turn: this.turn,
               draft: this.desk.draft,
               entered: this.desk.entered(open),
             })}

@@ -28,6 +28,8 @@ export interface PageState {
   readonly part: string;
   /** Place of the chosen mode, lowest first. */
   readonly mode: number;
+  /** rad, angle of the motor shaft that is read out. */
+  readonly turn: number;
   readonly draft: Draft | undefined;
   /** The open line as entered, faults and all. */
   readonly entered: ShaftLine;
@@ -57,7 +59,14 @@ export function renderLeaf(leaf: string, state: PageState) {
         .speed=${speed}
       ></line-leaf>`;
     case 'turning':
-      return html`<turning-leaf .line=${open.line} .units=${units} ?stale=${stale}></turning-leaf>`;
+      return html`<turning-leaf
+        .line=${open.line}
+        .turn=${state.turn}
+        .speed=${speed}
+        .measures=${open.measures ?? NO_MEASURES}
+        .units=${units}
+        ?stale=${stale}
+      ></turning-leaf>`;
     case 'whirl':
       return html`<whirl-leaf
         .line=${open.line}

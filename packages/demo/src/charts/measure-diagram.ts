@@ -61,7 +61,7 @@ export class MeasureDiagram extends LitElement {
       role="img"
       aria-label=${this.label}
     >
-      <text class="soft" x=${figure.left} y="13">${side ? 'side view' : 'from above'}</text>
+      <text class="soft" x=${figure.left} y=${HEIGHT - 4}>${side ? 'side view' : 'from above'}</text>
       <line
         class=${side ? 'reference' : 'reference centre'}
         x1=${figure.left}
@@ -69,7 +69,7 @@ export class MeasureDiagram extends LitElement {
         y1=${figure.base}
         y2=${figure.base}
       />
-      <text class="soft anchor-end" x=${figure.right} y=${figure.base + 16}>
+      <text class="soft anchor-end" x=${figure.right} y=${Math.min(figure.base + 16, HEIGHT - 4)}>
         ${side ? 'keel line' : 'centre line'}, aft →
       </text>
       ${figure.axes.map(

@@ -19,7 +19,10 @@ export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[
     from: toScreen(band.from, 'speed', units),
     to: toScreen(band.to, 'speed', units),
     order: band.order,
-    label: MODES[band.mode] ?? `${band.order}× ${DRIVEN[band.excitation]}`,
+    label:
+      band.motion === 'twist'
+        ? `${band.order}× twist`
+        : (MODES[band.mode] ?? `${band.order}× ${DRIVEN[band.excitation]}`),
     marks: band.criticalSpeeds.map((speed) => toScreen(speed, 'speed', units)),
   }));
 }

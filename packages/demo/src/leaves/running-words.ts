@@ -53,7 +53,7 @@ export function runningTable(
   ];
   return {
     caption: 'Under load, held at the quay',
-    columns: ['', ...points.map(({ name }) => name)],
+    columns: ['Figure', ...points.map(({ name }) => name)],
     rows: [
       row('Shaft speed', ({ speed }) => formatFigure(speed, 'speed', units)),
       row('Throttle', ({ throttle }) => throttleWords(throttle)),

@@ -89,7 +89,7 @@ export function shimTable({ offset, angularity, feet, tolerance }: MotorShims, u
   ];
   return {
     caption: 'The motor against the shaft it drives, and how to move its feet',
-    columns: ['', 'Up', 'To port'],
+    columns: ['Figure', 'Up', 'To port'],
     rows: [
       row('Offset at the coupling', offset, { off: tolerance.offset, write: length }),
       row('Angle, rising or going to port aft', angularity, { off: tolerance.angularity, write: angle }),

@@ -1,5 +1,4 @@
-import { jointAngles, type ShaftLine, type SpeedFluctuation } from '@sternline/core';
-import type { TableData } from '../elements/data-table.js';
+import type { ShaftLine, SpeedFluctuation } from '@sternline/core';
 import type { Units } from '../model/project.js';
 import { formatFigure } from '../model/units.js';
 
@@ -24,23 +23,4 @@ export function turningSentence(
       ? 'That is within the 0.27 % that cardan shafts are held to.'
       : `Cardan shafts are held to 0.27 %, which one joint reaches at 3°.`;
   return `${many} the propeller’s speed swing by ${swing}, twice a turn. ${judged}`;
-}
-
-/** Each joint on its own. */
-export function jointRows(line: ShaftLine, units: Units): TableData {
-  const angles = jointAngles(line);
-  return {
-    caption: 'Each joint on its own',
-    columns: ['Joint', 'Angle', 'Swing it makes alone'],
-    rows: line.joints.map((joint, index) => {
-      const angle = angles[index] ?? 0;
-      const swing = joint.kind === 'universal' ? Math.sin(angle) * Math.tan(angle) : 0;
-      const after = line.shafts[index + 1]?.name;
-      return [
-        `${index + 1}, before the ${after === undefined || after === '' ? 'next shaft' : after}`,
-        formatFigure(angle, 'angle', units),
-        formatFigure(swing, 'share', units),
-      ];
-    }),
-  };
 }
