@@ -1,6 +1,10 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import {
   compareRecordings,
+  readDelimited,
+  sliceRecording,
   type ComparisonRow,
   type CompareRecordingsOptions,
   type Recording,
@@ -53,7 +57,12 @@ describe('coverage over 200 seeded pairs', () => {
     let [held, called] = [0, 0];
     for (let i = 0; i < 200; i++) {
       const pair = [made({ ...before, seed: 2 * i + 1 }), made({ ...after, seed: 2 * i + 2 })] as const;
-      const { rows } = compareRecordings(...pair, { speed: TURN * SHAFT, orders: [1], seed: i });
+      const { rows } = compareRecordings(...pair, {
+        speed: TURN * SHAFT,
+        orders: [1],
+        seed: i,
+        repeatability: 0,
+      });
       const [low, high] = rows[0]!.interval;
       if (low <= truth && truth <= high) held++;
       if (rows[0]!.verdict !== 'no difference shown') called++;
@@ -160,6 +169,12 @@ describe('rows', () => {
       ['y', 'higher'],
       ['z', 'no difference shown'],
     ]);
+  });
+
+  it('call a change of 3 % none, as runs alike differ by 2 %, unless told that they do not', () => {
+    const pair = [made({ noise: 0.01 }), made({ noise: 0.01, first: 0.515, seed: 2 })] as const;
+    expect(compared(...pair).rows[0]!.verdict).toBe('no difference shown');
+    expect(compared(...pair, { repeatability: 0 }).rows[0]!.verdict).toBe('higher');
   });
 
   it('take their orders from the line', () => {
@@ -293,3 +308,27 @@ describe('refusals', () => {
     );
   });
 });
+
+/* A recording of a real machine that is not part of the project; skipped where the folder is absent. */
+const folder = fileURLToPath(new URL('../../../../shared/data/', import.meta.url));
+
+describe.skipIf(!existsSync(folder))(
+  'a steady stretch of a washing machine (shared/data/washer-phone)',
+  () => {
+    it.each([
+      [385, 400, 415],
+      [400, 415, 430],
+      [385, 407, 430],
+    ])('%d to %d s against the stretch up to %d s: no difference shown', (from, middle, to) => {
+      const whole = readDelimited(readFileSync(`${folder}washer-phone/recording.csv`, 'utf8'));
+      const { rows } = compareRecordings(
+        sliceRecording(whole, { from, to: middle }),
+        sliceRecording(whole, { from: middle, to }),
+        { speed: TURN * 19.15, orders: [1, 2, 3] },
+      );
+      expect(rows.map(({ verdict, withheld }) => [verdict, withheld])).toEqual(
+        rows.map(() => ['no difference shown', undefined]),
+      );
+    });
+  },
+);

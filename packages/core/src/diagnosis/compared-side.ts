@@ -17,6 +17,7 @@ export interface GuardSettings {
   readonly orders: readonly number[];
   readonly channels: 'together' | 'apart';
   readonly tolerance: number;
+  readonly repeatability: number;
   readonly groups: readonly ChannelGroup[];
 }
 

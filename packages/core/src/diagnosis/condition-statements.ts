@@ -35,14 +35,15 @@ export function conditionStatements(sides: Sides, conditions: Conditions): Compa
     ...folded(sides),
     ...levels(sides),
     ...ifTrue(sides[0].recording.sampling.kind === 'sound', 'gain-unknown', GAIN),
-    statement('one-run-each', ONE_RUN),
+    statement(
+      'one-run-each',
+      `The intervals hold the scatter within each recording and ${numberText(100 * conditions.repeatability, 2)} % between runs alike, which is assumed: make one of the runs twice to learn it.`,
+    ),
   ];
 }
 
 const GAIN =
   'Sound has no scale: a change counts only with the same phone, place and gain, and with the phone’s own levelling switched off.';
-const ONE_RUN =
-  'The intervals hold the scatter within each recording, not that between two runs alike: make one of the runs twice to see that.';
 
 function statement(code: ComparisonCode, sentence: string): ComparisonStatement {
   return { code, sentence };

@@ -26,6 +26,9 @@ export function describeChange(row: Omit<ComparisonRow, 'sentence'>): string {
   return `Order ${order} ${way} to ${percent(ratio)} of what it was (${reach}).`;
 }
 
+/** To a whole per cent, below ten per cent to one digit. */
 function percent(ratio: number): string {
-  return Number.isFinite(ratio) ? `${numberText(100 * ratio, ratio >= 0.1 ? 2 : 1)} %` : 'any multiple';
+  if (!Number.isFinite(ratio)) return 'any multiple';
+  const value = 100 * ratio;
+  return `${value < 10 ? numberText(value, 1) : numberText(value, 1 + Math.floor(Math.log10(value)))} %`;
 }
