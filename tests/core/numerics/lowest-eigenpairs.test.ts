@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { addBlock } from '../../../packages/core/src/numerics/add-block.js';
 import { countBelow } from '../../../packages/core/src/numerics/count-below.js';
 import { createBand } from '../../../packages/core/src/numerics/create-band.js';
+import { factorBand } from '../../../packages/core/src/numerics/factor-band.js';
+import { isolateEigenpairs } from '../../../packages/core/src/numerics/isolate-eigenpairs.js';
 import { lowestEigenpairs } from '../../../packages/core/src/numerics/lowest-eigenpairs.js';
 import { NotPositiveDefiniteError } from '../../../packages/core/src/numerics/not-positive-definite-error.js';
 import { createRandom } from '../../../packages/core/src/numerics/random.js';
@@ -99,6 +101,55 @@ describe('lowestEigenpairs', () => {
     expect(() => lowestEigenpairs(diagonalBand([1, 0]), { inertia, count: 1 })).toThrow(
       NotPositiveDefiniteError,
     );
+  });
+});
+
+describe('lowestEigenpairs far from the ordinary', () => {
+  it('keeps twelve digits of eigenvalues 10¹⁵ times the lowest', () => {
+    const entries = [1e-6, 2, 3e4, 5e6, 1e9, 4e9, 7e9, 8e9, 9e9];
+    const ones = diagonalBand(Array<number>(entries.length).fill(1));
+    const { values } = lowestEigenpairs(diagonalBand(entries), { inertia: ones, count: 6 });
+    expect(values).toHaveLength(6);
+    values.forEach((value, i) => {
+      expect(Math.abs(value / entries[i]! - 1)).toBeLessThan(1e-12);
+    });
+  });
+
+  it.each([1, 2, 3, 4])('finds the same from a guess, near or wrong (%i)', (seed) => {
+    const pencil = randomPencil(40, seed);
+    const alone = lowestEigenpairs(pencil.stiffness, { inertia: pencil.inertia, count: 5 });
+    const other = randomPencil(40, seed + 10);
+    const wrong = lowestEigenpairs(other.stiffness, { inertia: other.inertia, count: 5 }).vectors;
+    const near = alone.vectors.map((vector, k) => vector.map((x, i) => x + 1e-3 * Math.sin(i + k)));
+    const twice = [...alone.vectors.slice(0, 4), alone.vectors[0]!];
+    for (const guess of [near, wrong, twice]) {
+      const { values } = lowestEigenpairs(pencil.stiffness, { inertia: pencil.inertia, count: 5, guess });
+      values.forEach((value, i) => {
+        expect(Math.abs(value / alone.values[i]! - 1)).toBeLessThan(1e-10);
+      });
+    }
+  });
+});
+
+describe('isolateEigenpairs', () => {
+  it.each([1, 2, 3])('finds by counting alone what ml-matrix finds (%i)', (seed) => {
+    const pencil = randomPencil(30, seed);
+    const expected = byDense(pencil);
+    const found = isolateEigenpairs({ ...pencil, factor: factorBand(pencil.stiffness) }, 5);
+    found.forEach(({ value, vector }, i) => {
+      expect(Math.abs(value / expected[i]! - 1)).toBeLessThan(1e-10);
+      const column = Matrix.columnVector(Array.from(vector));
+      const stiff = dense(pencil.stiffness).mmul(column);
+      const inert = dense(pencil.inertia).mmul(column).mul(value);
+      expect(Matrix.sub(stiff, inert).norm()).toBeLessThan(1e-7 * stiff.norm());
+    });
+  });
+
+  it('tells copies of one eigenvalue apart', () => {
+    const stiffness = diagonalBand([2, 1, 2, 2, 5]);
+    const inertia = diagonalBand([1, 1, 1, 1, 1]);
+    const found = isolateEigenpairs({ stiffness, inertia, factor: factorBand(stiffness) }, 4);
+    expect(found.map(({ value }) => Number(value.toFixed(9)))).toEqual([1, 2, 2, 2]);
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bushSlope, criticalSpeeds, whirlBounds, type ShaftLine } from '@sternline/core';
+import { bushSlope, criticalSpeeds, parseShaftLine, whirlBounds, type ShaftLine } from '@sternline/core';
 import { beamUnit, lineOf, shaftOf, steel, uniformShaft } from '../../support/lines.js';
 import { usualLine } from '../../support/random-lines.js';
 
@@ -46,6 +46,23 @@ describe('angular stiffness of a support', () => {
     // √(K/mL²); the bar takes 3e-4 off
     const [first] = criticalSpeeds(line, { count: 1 });
     expect(Math.abs(first!.speed / Math.sqrt(30 / (2 * 0.04)) - 1)).toBeLessThan(1e-3);
+  });
+});
+
+describe('angularStiffness in a line as entered', () => {
+  const line = (support: object): unknown => ({
+    shafts: [{ length: 0.2, outerDiameter: 0.005, material: 'carbon steel', supports: [support] }],
+  });
+
+  it('holds what nothing else holds, and must be a stiffness', () => {
+    expect(parseShaftLine(line({ at: 0, angularStiffness: 5 })).shafts[0]!.supports[0]).toEqual({
+      at: 0,
+      angularStiffness: 5,
+    });
+    expect(() => parseShaftLine(line({ at: 0 }))).toThrow(/free to swing/);
+    expect(() => parseShaftLine(line({ at: 0, angularStiffness: 0 }))).toThrow(
+      /supports\[0\]\.angularStiffness must be a finite stiffness in N·m\/rad greater than 0, got 0/,
+    );
   });
 });
 
@@ -144,7 +161,7 @@ describe('whirlBounds', () => {
   it('is pinned while the whirl leans within the clearance, and firmer the wider it is', () => {
     const line = bushed(uniformShaft(['pinned', 'pinned'], { length: 0.3 }), 0.004);
     const at = (amplitude: number): number => whirlBounds(line, { count: 1, amplitude })[0]!.estimate;
-    const [{ lower }] = whirlBounds(line, { count: 1 }) as [{ lower: number }];
+    const { lower } = whirlBounds(line, { count: 1 })[0]!;
     // slope at the pins of a half sine: π/L of its amplitude; free until 0.002 rad
     expect(at((0.99 * 0.002 * 0.3) / Math.PI)).toBeCloseTo(lower, 6);
     const speeds = [2e-4, 3e-4, 5e-4, 1e-3, 1e-2].map(at);

@@ -16,7 +16,7 @@ export interface LanczosOptions {
 }
 
 /** Residual of an accepted pair over its eigenvalue; the eigenvalue itself is good to its square unless another is near. */
-const TOLERANCE = 1e-9;
+const TOLERANCE = 1e-7;
 
 /**
  * Largest positive eigenvalues of a symmetric operator, descending, with orthonormal vectors.

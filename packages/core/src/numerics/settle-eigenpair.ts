@@ -23,7 +23,7 @@ export interface Pencil {
   readonly factor: BandFactor;
 }
 
-const TOLERANCE = 1e-9;
+const TOLERANCE = 1e-7;
 const MOST_STEPS = 8;
 /** A step that gains less than this has met the rounding of the matrices. */
 const STALLED = 0.5;
