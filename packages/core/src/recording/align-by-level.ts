@@ -45,6 +45,7 @@ export function alignByLevel(
     offset: lag * block,
     offsetError: peakError({ scores, peak, overlap }) * block,
     drift: 0,
+    driftError: NaN,
     from: 'level',
     marks: 0,
     // Of Fisher's z, whose scatter does not depend on the height.

@@ -7,6 +7,9 @@ const MOST_DRIFT = 1e-4;
 /** s, between the first and last common mark, from which on drift can be told. */
 const DRIFT_SPAN = 10;
 
+/** By how much a tap must surpass the level before it where it is the only one. */
+const CLEAR = 4;
+
 interface Pairing {
   readonly offset: number;
   /** Times of marks in both. */
@@ -36,7 +39,9 @@ export function alignByMarks(
   const apart = 3 * tolerance + MOST_DRIFT * (first.times.at(-1) ?? 0);
   const next = pairings.find(({ offset }) => Math.abs(offset - best.offset) > apart);
   const count = best.pairs.length;
-  if (count < 2 && (first.times.length > 1 || second.times.length > 1)) return undefined;
+  const lone = first.times.length === 1 && second.times.length === 1;
+  const clear = lone && Math.min(first.strength, second.strength) > CLEAR;
+  if (count < 2 && !clear) return undefined;
   const confidence = 1 - ((next?.pairs.length ?? 0) + 0.5) / (count + 0.5);
   return { ...fitPairs(best, error), from: 'marks', marks: count, confidence: Math.max(0, confidence) };
 }
@@ -59,20 +64,30 @@ function pairUp(
   return { offset, pairs };
 }
 
-function fitPairs({ pairs }: Pairing, error: number): Pick<Alignment, 'offset' | 'offsetError' | 'drift'> {
+function fitPairs(
+  { pairs }: Pairing,
+  error: number,
+): Pick<Alignment, 'offset' | 'offsetError' | 'drift' | 'driftError'> {
   const seconds = pairs.map(([, b]) => b);
   const differences = pairs.map(([a, b]) => a - b);
   const span = (seconds.at(-1) ?? 0) - (seconds[0] ?? 0);
   const mean = differences.reduce((sum, value) => sum + value, 0) / pairs.length;
+  // Taps show late by what they have in common, so more of them do not narrow the offset.
   if (pairs.length < 3 || span < DRIFT_SPAN)
-    return { offset: mean, offsetError: error / Math.sqrt(pairs.length) + 0.5 * MOST_DRIFT * span, drift: 0 };
+    return {
+      offset: mean,
+      offsetError: error + 0.5 * MOST_DRIFT * span,
+      drift: 0,
+      driftError: NaN,
+    };
   const { slope, intercept } = fitLine(seconds, differences);
   const middle = seconds.reduce((sum, value) => sum + value, 0) / seconds.length;
   const spread = seconds.reduce((sum, value) => sum + (value - middle) ** 2, 0);
   return {
     offset: intercept,
     // Of the line's value at the second clock's zero.
-    offsetError: error * Math.sqrt(1 / pairs.length + middle ** 2 / spread),
+    offsetError: error * Math.sqrt(1 + middle ** 2 / spread),
     drift: slope,
+    driftError: error / Math.sqrt(spread),
   };
 }

@@ -34,17 +34,32 @@ export function alignRecordings(
   pair: readonly [Recording, Recording],
   { longestOffset = Infinity }: AlignOptions = {},
 ): Alignment {
-  if (!Array.isArray(pair) || pair.length !== 2 || pair.some((one) => !one.channels[0]))
-    throw refusal('alignRecordings: pair', 'two recordings with at least one channel each', pair);
-  if (longestOffset !== Infinity) checkPositive('alignRecordings: longestOffset', longestOffset);
+  checkPair(pair, longestOffset);
   const [first, second] = pair;
   const marks = alignByMarks([findMarks(first), findMarks(second)], longestOffset);
-  const best =
-    marks === undefined || marks.confidence < LEAST_CONFIDENCE ? alignByLevel(pair, longestOffset) : marks;
+  const level = (marks?.marks ?? 0) >= SURE_MARKS ? undefined : alignByLevel(pair, longestOffset);
+  const best = marks && agrees(marks, level) ? marks : level;
   if (best && best.confidence >= LEAST_CONFIDENCE) return best;
   if (best ?? marks)
     throw new AlignmentError('ambiguous', 'several offsets bring the recordings to agree equally well.');
   throw new AlignmentError('unlike', 'no mark and no change of level is in both recordings.');
 }
 
+function checkPair(pair: readonly Recording[], longestOffset: number): void {
+  const channels = Array.from(pair, (one) => one.channels.length);
+  if (channels.length !== 2 || channels.includes(0))
+    throw refusal('alignRecordings: pair', 'two recordings with at least one channel each', pair);
+  if (longestOffset !== Infinity) checkPositive('alignRecordings: longestOffset', longestOffset);
+}
+
 const LEAST_CONFIDENCE = 0.2;
+/** As many marks need no second witness. */
+const SURE_MARKS = 3;
+/** s */
+const NEAR = 0.15;
+
+/** Few marks may fall together by chance; a clear course of the level then overrules them. */
+function agrees(marks: Alignment, level: Alignment | undefined): boolean {
+  if (marks.confidence < LEAST_CONFIDENCE) return false;
+  return !level || level.confidence < 1.5 * LEAST_CONFIDENCE || Math.abs(level.offset - marks.offset) < NEAR;
+}

@@ -7,12 +7,14 @@ export interface Marks {
   readonly times: Float64Array;
   /** s, standard error of one. */
   readonly error: number;
+  /** By how much the strongest surpasses the level before it. */
+  readonly strength: number;
 }
 
 /** s, of one level in a recording of sound. */
 const BLOCK = 0.001;
 /** By how much a mark surpasses the level around it. */
-const SHARP = 5;
+const SHARP = 3;
 /** s, in which the level around is taken, and within which a mark's ringing makes no second one. */
 const AROUND = 0.4;
 const RINGING = 0.15;
@@ -47,12 +49,10 @@ export function findMarks({ channels, sampleRate }: Recording): Marks {
       found.push({ place: k, strength: peak / Math.max(usual, 1e-300) });
   }
   const strongest = found.toSorted((a, b) => b.strength - a.strength).slice(0, MOST);
-  // The jump lies anywhere within its block.
-  const times = Float64Array.from(
-    strongest,
-    ({ place }) => (place + (0.5 * (length - 1)) / length) / rate,
-  ).sort();
-  return { times, error: 1 / rate / Math.sqrt(12) + 0.0005 };
+  // The jump lies anywhere within its block, and between its sample and the one before.
+  const times = Float64Array.from(strongest, ({ place }) => (place + 0.5 - 1 / length) / rate).sort();
+  // Half a level's length, since a tap that falls between samples may show in the second only.
+  return { times, strength: strongest[0]?.strength ?? 0, error: 0.5 / rate + 0.0005 };
 }
 
 /** Mean size of the second differences in blocks: slow motion and hum leave little of it, a tap much. */

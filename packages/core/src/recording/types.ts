@@ -229,6 +229,8 @@ export interface Alignment {
   readonly offsetError: number;
   /** By how much the second clock runs slower than the first, as a share: first = offset + (1 + drift) · second. 0 where too few marks tell it. */
   readonly drift: number;
+  /** Standard error of the drift; NaN where it was not told. */
+  readonly driftError: number;
   /** Whether marks (taps) in both told it, or the course of the level. */
   readonly from: 'marks' | 'level';
   /** Marks found in both; 0 where the level told it. */
