@@ -62,6 +62,7 @@ export function renderLeaf(leaf: string, state: PageState) {
       return html`<turning-leaf
         .line=${open.line}
         .turn=${state.turn}
+        .assessment=${assessment}
         .speed=${speed}
         .measures=${open.measures ?? NO_MEASURES}
         .units=${units}
@@ -72,6 +73,7 @@ export function renderLeaf(leaf: string, state: PageState) {
         .line=${open.line}
         .assessment=${assessment}
         .mode=${state.mode}
+        .settledSpeed=${project.wantedSpeed}
         .units=${units}
         ?stale=${stale}
       ></whirl-leaf>`;

@@ -11,10 +11,19 @@ import type { Units } from '../model/project.js';
 import type { JointChatter } from '../model/turning.js';
 import { formatFigure } from '../model/units.js';
 
+/** What is known of the joints at one speed. */
+export interface JointState {
+  /** rad/s */
+  readonly speed: number;
+  readonly chatters: readonly JointChatter[];
+  /** Joints whose torque swings by more than its mean at that speed, the twist of the line counted. */
+  readonly rattling: readonly number[];
+}
+
 /** What the joints bear at the wanted speed, worst first, in a sentence. */
 export function jointsSentence(
   line: ShaftLine,
-  { speed, chatters }: { speed: number; chatters: readonly JointChatter[] },
+  { speed, chatters, rattling }: JointState,
   units: Units,
 ): string {
   const worst = speedAngles(line, { speed }).reduce<
@@ -27,12 +36,19 @@ export function jointsSentence(
     worst.share > 1
       ? `Joint ${worst.joint + 1} works at ${figure}, ${worst.share.toFixed(1)} times ${limit}: expect wear, or take a joint on needle rollers.`
       : `Joint ${worst.joint + 1} works at ${figure}, within ${limit}.`;
-  return `${opening} ${chatterSentence(chatters, speed, units)}`;
+  return `${opening} ${chatterSentence(chatters, speed, units)}${rattleSentence(rattling, speed, units)}`;
+}
+
+/** The balance of torque leaves out that the line winds up; near a torsional resonance that decides. */
+function rattleSentence(rattling: readonly number[], speed: number, units: Units): string {
+  if (rattling.length === 0) return '';
+  const names = rattling.map((joint) => `joint ${joint + 1}`).join(' and ');
+  return ` With the winding of the shaft counted, though, the torque at ${names} swings by more than its mean at ${formatFigure(speed, 'speed', units)}: it rattles there.`;
 }
 
 function chatterSentence(chatters: readonly JointChatter[], speed: number, units: Units): string {
   const start = (pick: (each: JointChatter) => Chatter | undefined) =>
-    Math.min(...chatters.map((each) => pick(each)?.speed ?? Infinity));
+    Math.min(...chatters.map((each) => reachable(pick(each)?.speed ?? Infinity)));
   const dry = start(({ dry: chatter }) => chatter);
   const wet = start(({ wet: chatter }) => chatter);
   const told = chatters.some(({ wet: chatter }) => chatter !== undefined);
@@ -88,7 +104,15 @@ export function jointTable(
   };
 }
 
+/** rad/s, a million rpm: what starts beyond it never does. */
+const NEVER = 1e6 * (Math.PI / 30);
+
+function reachable(speed: number): number {
+  return speed > NEVER ? Infinity : speed;
+}
+
 function chatterWords({ chatters, speed }: Chatter, units: Units): string {
+  if (!Number.isFinite(reachable(speed))) return 'never';
   if (chatters === 'above') return `above ${formatFigure(speed, 'speed', units)}`;
   return chatters === 'always' ? 'at every speed' : 'never';
 }
@@ -99,12 +123,14 @@ export function accelerationTable(line: ShaftLine, speed: number, units: Units):
   return {
     caption: `How hard each shaft speeds up and slows down at ${formatFigure(speed, 'speed', units)}`,
     columns: ['Shaft', 'Acts like one joint at', 'Peak acceleration', 'With the motor at'],
-    rows: shafts.map(({ shaft, equivalentAngle, peak, inputAngle }) => [
-      shaftName(line, shaft),
-      formatFigure(equivalentAngle, 'angle', units),
-      formatFigure(peak, 'angular-acceleration', units),
-      peak > 0 ? `${formatFigure(inputAngle, 'angle', units)}, and half a turn on` : 'any angle',
-    ]),
+    rows: shafts
+      .slice(1)
+      .map(({ shaft, equivalentAngle, peak, inputAngle }) => [
+        shaftName(line, shaft),
+        formatFigure(equivalentAngle, 'angle', units),
+        formatFigure(peak, 'angular-acceleration', units),
+        peak > 0 ? `${formatFigure(inputAngle, 'angle', units)}, and half a turn on` : 'any angle',
+      ]),
   };
 }
 

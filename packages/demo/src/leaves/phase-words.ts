@@ -17,7 +17,7 @@ export function phaseSentence(
   const share = (value: number) => formatFigure(value, 'share', units);
   const cost = costSentence(degreeOneDegreeOff, degreeAtBest, units);
   if (sense === 'none' || Math.abs(turn) < BY_EYE) {
-    return `The yokes of ${whose} stand as they should: the line swings by ${share(degree)}, and no turn of a yoke betters it. ${cost}`;
+    return `The yokes of ${whose} stand as they should: ${degree < 1e-5 ? 'the propeller turns evenly' : `the line swings by ${share(degree)}, and no turn of a yoke betters it`}. ${cost}`;
   }
   const angle = formatFigure(Math.abs(turn), 'angle', units);
   return `Turn the yoke at the aft end of ${whose} by ${angle} ${sense}, looking aft from the motor: the swing falls from ${share(degree)} to ${share(degreeAtBest)}. ${cost}`;

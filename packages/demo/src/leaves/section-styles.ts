@@ -43,6 +43,10 @@ export const sectionStyles = css`
     gap: 0.5rem 2rem;
     margin-bottom: var(--gap-large);
   }
+  data-table {
+    display: block;
+    margin-bottom: var(--gap-large);
+  }
   .tables {
     display: flex;
     flex-wrap: wrap;

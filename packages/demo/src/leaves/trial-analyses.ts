@@ -74,8 +74,7 @@ export class TrialAnalyses implements ReactiveController {
     };
     show({ kind: 'working', progress: { share: 0, doing: 'Waiting for its turn' } });
     try {
-      const sent = { key: recordingKey(trial.recording), recording: trial.recording };
-      const analysis = await this.client.analyse(sent, choices, (progress) => {
+      const analysis = await this.client.analyse(trial.recording, choices, (progress) => {
         if (this.stateOf(trial.id).kind === 'working') show({ kind: 'working', progress });
       });
       show({ kind: 'done', analysis });
@@ -107,16 +106,4 @@ function sameWork(a: Pick<Entry, 'trial' | 'choices'>, b: Pick<Entry, 'trial' | 
     a.choices.part?.from === b.choices.part?.from &&
     a.choices.part?.to === b.choices.part?.to
   );
-}
-
-const keys = new WeakMap<object, string>();
-let made = 0;
-
-/** One key a recording, so that it is sent to the worker once. */
-function recordingKey(recording: object): string {
-  const known = keys.get(recording);
-  if (known !== undefined) return known;
-  made += 1;
-  keys.set(recording, String(made));
-  return String(made);
 }

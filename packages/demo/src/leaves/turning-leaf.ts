@@ -28,6 +28,9 @@ import { turningSentence } from './turning-words.js';
 /** Steps of the curve over one turn: one for each degree. */
 const STEPS = 360;
 
+/** A share smaller than this would be written as none. */
+const LEAST_SWING = 5e-6;
+
 /** How unevenly the propeller turns while the motor turns evenly. */
 @customElement('turning-leaf')
 export class TurningLeaf extends LitElement {
@@ -64,6 +67,7 @@ export class TurningLeaf extends LitElement {
   /** rad/s, the wanted speed. */
   @property({ type: Number }) speed = 0;
   @property({ attribute: false }) measures: LineMeasures = {};
+  @property({ attribute: false }) assessment: Assessment | undefined;
 
   protected override render() {
     const { line, units } = this;
@@ -73,7 +77,7 @@ export class TurningLeaf extends LitElement {
       <h2>Does the propeller turn evenly?</h2>
       <p class="sentence">${turningSentence(line, { fluctuation, units })}</p>
       ${turning ? this.renderTurn() : nothing}
-      ${turning ? html`<data-table .table=${orderTable(fluctuation, units)}></data-table>` : nothing}
+      ${fluctuation.degree > LEAST_SWING ? html`<data-table .table=${orderTable(fluctuation, units)}></data-table>` : nothing}
       ${
         turning
           ? html`<phase-section .line=${line} .measures=${this.measures} .units=${units}></phase-section>
@@ -112,9 +116,11 @@ export class TurningLeaf extends LitElement {
     const { line, speed, units } = this;
     const friction = this.measures.friction ?? USUAL_FRICTION;
     const chatters = jointChatters(line, { speed, friction });
+    const loads = this.assessment?.loads?.joints ?? [];
+    const rattling = loads.filter(({ rattles }) => rattles).map(({ joint }) => joint);
     return html`<section aria-labelledby="joints">
       <h2 id="joints">What do the joints bear?</h2>
-      <p class="sentence">${jointsSentence(line, { speed, chatters }, units)}</p>
+      <p class="sentence">${jointsSentence(line, { speed, chatters, rattling }, units)}</p>
       <data-table .table=${jointTable(line, { speed, chatters }, units)}></data-table>
       ${this.renderFriction()}
       <p class="sentence">${accelerationSentence(line, speed, units)}</p>
@@ -191,7 +197,9 @@ function orderTable({ orders }: SpeedFluctuation, units: Units): TableData {
   return {
     caption: 'What the swing is made of',
     columns: ['Times a turn', 'Share of the speed'],
-    rows: orders.map(({ order, amplitude }) => [`${order}×`, `± ${formatFigure(amplitude, 'share', units)}`]),
+    rows: orders
+      .filter(({ amplitude }) => amplitude > LEAST_SWING)
+      .map(({ order, amplitude }) => [`${order}×`, `± ${formatFigure(amplitude, 'share', units)}`]),
   };
 }
 

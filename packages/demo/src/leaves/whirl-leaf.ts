@@ -2,30 +2,32 @@ import type { Assessment, LineCriticalSpeed, ShaftLine } from '@sternline/core';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { ModeChosenEvent } from '../charts/chart-events.js';
+import { lineParts } from '../charts/line-parts.js';
 import '../charts/mode-chart.js';
 import '../elements/chart-frame.js';
 import '../elements/data-table.js';
 import type { TableData } from '../elements/data-table.js';
+import { rulerTop } from '../model/judge-line.js';
 import type { Units } from '../model/project.js';
 import { say } from '../model/say.js';
 import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
+import './loads-section.js';
+import { sectionStyles } from './section-styles.js';
+import { stiffeningChanges, stiffenSentence, stiffenTable } from './stiffen-words.js';
+import './study-section.js';
 import { EXCITATION_NAMES, modeMarks, modesToShow, ORDINALS, whirlSentence } from './whirl-words.js';
+
+/** rad/s: 500 rpm, so that a small edit does not move the scale. */
+const SCALE_STEP = (500 * Math.PI) / 30;
 
 /** At which speeds the line whirls, what drives it there, and how it bends. */
 @customElement('whirl-leaf')
 export class WhirlLeaf extends LitElement {
   static override styles = [
     shared,
+    sectionStyles,
     css`
-      :host {
-        display: block;
-      }
-      fieldset {
-        border: 0;
-        margin: 0 0 var(--gap-large);
-        padding: 0;
-      }
       td label {
         display: flex;
         align-items: center;
@@ -57,6 +59,8 @@ export class WhirlLeaf extends LitElement {
   @property({ type: Boolean }) stale = false;
   /** Place among the modes, lowest first. */
   @property({ type: Number }) mode = 0;
+  /** rad/s, the wanted speed before a hand began to move it: costly figures stay still meanwhile. */
+  @property({ type: Number }) settledSpeed = 0;
 
   protected override render() {
     const { assessment, units } = this;
@@ -67,8 +71,38 @@ export class WhirlLeaf extends LitElement {
       <h2>At which speeds does it whirl?</h2>
       <p class="sentence">${whirlSentence(assessment, units)}</p>
       ${shown ? this.renderMode(shown) : nothing} ${this.renderModes(modes, shown)}
+      ${shown ? this.renderStiffening(shown) : nothing}
       <data-table .table=${bandTable(assessment, units)}></data-table>
+      <study-section
+        .line=${this.line}
+        .assessment=${assessment}
+        .settledSpeed=${this.settledSpeed}
+        .top=${this.studyTop(modes)}
+        .units=${units}
+      ></study-section>
+      <loads-section
+        .line=${this.line}
+        .assessment=${assessment}
+        .supportNames=${supportNames(this.line)}
+        .units=${units}
+      ></loads-section>
     </div>`;
+  }
+
+  /** Far enough that the first whirl is in sight, even where the motor does not reach it. */
+  private studyTop(modes: readonly LineCriticalSpeed[]): number {
+    const first = modes.find(({ excitation }) => excitation === 'unbalance')?.speed ?? 0;
+    const reach = Math.max(rulerTop(this.line, this.settledSpeed), 1.15 * first);
+    return Math.ceil(reach / SCALE_STEP) * SCALE_STEP;
+  }
+
+  private renderStiffening(critical: LineCriticalSpeed) {
+    const changes = stiffeningChanges(this.line, critical);
+    return html`<p>${stiffenSentence(changes, this.units)}</p>
+      <details>
+        <summary>What each part does to this speed</summary>
+        <data-table .table=${stiffenTable(changes, this.units)}></data-table>
+      </details>`;
   }
 
   private renderMode(critical: LineCriticalSpeed) {
@@ -138,6 +172,14 @@ export class WhirlLeaf extends LitElement {
       </td>
     </tr>`;
   }
+}
+
+/** Names of the supports, shaft after shaft in the order in which the line lists them. */
+function supportNames(line: ShaftLine): string[] {
+  const named = new Map(lineParts(line).map(({ id, name }) => [id, name]));
+  return line.shafts.flatMap((shaft, index) =>
+    shaft.supports.map((_, place) => named.get(`support-${index}-${place}`) ?? ''),
+  );
 }
 
 function bandTable({ avoidBands }: Assessment, units: Units): TableData {

@@ -1,14 +1,20 @@
-import type { Recording } from '@sternline/core';
+import { alignRecordings, AlignmentError } from '@sternline/core';
+import type { Alignment, Recording } from '@sternline/core';
 import { analyse } from './analysis.js';
 import type {
   AnalysisChoices,
+  CourseChoices,
   NamedBytes,
   ReadChoices,
   ReadOutcome,
   TrialAnalysis,
+  TrialCourse,
 } from './analysis-types.js';
+import { soundRecording } from './decoded-sound.js';
+import type { DecodedSound } from './decoded-sound.js';
 import type { ReportProgress } from './progress.js';
 import { readBytes } from './read-bytes.js';
+import { trialCourse } from './trial-course.js';
 
 /** A file that was read, and what its recording says where it could be read. */
 export interface Opened {
@@ -16,9 +22,30 @@ export interface Opened {
   readonly analysis?: TrialAnalysis;
 }
 
+/** A recording by its key, with its samples where the desk does not hold them yet. */
+export interface SentRecording {
+  readonly key: string;
+  readonly recording?: Recording;
+  /** Key of a recording that the desk need not hold any longer. */
+  readonly forget?: string;
+}
+
+/** How a file is read and analysed, and the key that its recording is held under. */
+export interface OpenChoices {
+  readonly key: string;
+  readonly forget?: string;
+  readonly read: ReadChoices;
+  readonly analysis: AnalysisChoices;
+}
+
+/** How two recordings lie to one another, or why that cannot be told. */
+export type AlignmentOutcome =
+  | { readonly kind: 'aligned'; readonly alignment: Alignment }
+  | { readonly kind: 'apart'; readonly code: AlignmentError['code'] };
+
 /** The work on recordings, done where the desk stands: in a worker, or on the page where there is none. */
 export class AnalysisDesk {
-  private held: { readonly key: string; readonly recording: Recording } | undefined;
+  private readonly held = new Map<string, Recording>();
 
   /** Answers; shows that the worker runs. */
   ping(): true {
@@ -26,25 +53,52 @@ export class AnalysisDesk {
   }
 
   /** Reads a file and analyses it in one go, so that its samples travel once. */
-  open(
-    file: NamedBytes,
-    choices: { readonly read: ReadChoices; readonly analysis: AnalysisChoices },
-    report: ReportProgress,
-  ): Opened {
+  open(file: NamedBytes, choices: OpenChoices, report: ReportProgress): Opened {
     void report({ share: 0.05, doing: `Reading ${file.name}` });
-    const outcome = readBytes(file, choices.read);
-    if (outcome.kind !== 'read') return { outcome };
-    return { outcome, analysis: analyse(outcome.recording, choices.analysis, report) };
+    return this.analyseOpened(readBytes(file, choices.read), choices, report);
+  }
+
+  /** Takes sound that the browser decoded, and analyses it. */
+  openSound(sound: DecodedSound, choices: OpenChoices, report: ReportProgress): Opened {
+    return this.analyseOpened({ kind: 'read', recording: soundRecording(sound) }, choices, report);
   }
 
   /** Analyses a recording that was sound before it came here: decoded, or kept in a project. */
-  analyse(
-    sent: { readonly key: string; readonly recording?: Recording },
-    choices: AnalysisChoices,
+  analyse(sent: SentRecording, choices: AnalysisChoices, report: ReportProgress): TrialAnalysis {
+    return analyse(this.take(sent), choices, report);
+  }
+
+  /** What happens through a recording. */
+  course(
+    sent: SentRecording,
+    choices: CourseChoices,
     report: ReportProgress,
-  ): TrialAnalysis {
-    if (sent.recording) this.held = { key: sent.key, recording: sent.recording };
-    if (this.held?.key !== sent.key) throw new Error(`AnalysisDesk: recording ${sent.key} was not sent`);
-    return analyse(this.held.recording, choices, report);
+  ): TrialCourse {
+    return trialCourse(this.take(sent), choices, report);
+  }
+
+  /** Sets two recordings of one trial on one clock. */
+  align(first: SentRecording, second: SentRecording): AlignmentOutcome {
+    try {
+      return { kind: 'aligned', alignment: alignRecordings([this.take(first), this.take(second)]) };
+    } catch (error) {
+      if (error instanceof AlignmentError) return { kind: 'apart', code: error.code };
+      throw error;
+    }
+  }
+
+  private analyseOpened(outcome: ReadOutcome, choices: OpenChoices, report: ReportProgress): Opened {
+    if (outcome.kind !== 'read') return { outcome };
+    const { recording } = outcome;
+    this.take({ ...choices, recording });
+    return { outcome, analysis: analyse(recording, choices.analysis, report) };
+  }
+
+  private take({ key, recording, forget }: SentRecording): Recording {
+    if (forget !== undefined) this.held.delete(forget);
+    if (recording) this.held.set(key, recording);
+    const held = this.held.get(key);
+    if (!held) throw new Error(`AnalysisDesk: recording ${key} was not sent`);
+    return held;
   }
 }

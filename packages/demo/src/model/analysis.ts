@@ -1,9 +1,11 @@
-import { diagnose, sliceRecording } from '@sternline/core';
+import { describeReach, describeSampling, diagnose, sliceRecording } from '@sternline/core';
 import type { Recording } from '@sternline/core';
 import type { AnalysisChoices, SpeedSource, SpeedSuggestion, TrialAnalysis } from './analysis-types.js';
 import { channelSpectra } from './channel-spectra.js';
+import { channelLevels } from './channel-levels.js';
 import { channelEnvelope } from './envelope.js';
 import type { ReportProgress } from './progress.js';
+import { severityOf } from './severity-of.js';
 import { spectrumResolution } from './spectrum-resolution.js';
 import { suggestSpeeds } from './suggest-speeds.js';
 
@@ -42,7 +44,23 @@ export function analyse(
   report({ share: 0.7, doing: 'Weighing the causes' });
   const line = choices.line ? { line: choices.line } : {};
   const diagnosis = diagnose({ recording: seen, speed, ...line });
-  return { speed, speedFrom, suggestions, diagnosis, spectra, resolution, envelopes, part };
+  report({ share: 0.9, doing: 'Measuring levels' });
+  return {
+    ...{ speed, speedFrom, suggestions, diagnosis, spectra, resolution, envelopes, part },
+    levels: channelLevels(seen),
+    severity: severityOf(seen),
+    quality: describeSampling(recording),
+    reach: reachOf(seen, { speed, blades: choices.line?.propeller?.blades }),
+  };
+}
+
+/** What the rate shows of the orders that a builder asks for first: shaft, joints, blades. */
+function reachOf(
+  { sampleRate, sampling }: Recording,
+  { speed, blades }: { readonly speed: number; readonly blades: number | undefined },
+): string[] {
+  const orders = [...new Set([1, 2, ...(blades === undefined ? [] : [blades])])];
+  return describeReach({ sampleRate, speed, orders, resolution: 2 / sampling.duration });
 }
 
 function chooseSpeed(

@@ -3,6 +3,8 @@ export interface StatedRate {
   /** Hz */
   readonly rate: number;
   readonly format: string;
+  /** Whether every sample was kept. */
+  readonly lossless?: true;
 }
 
 /**
@@ -28,7 +30,11 @@ const HEAD = 65_536;
 
 function readFlac(bytes: Uint8Array): StatedRate | undefined {
   if (textAt(bytes, 0, 4) !== 'fLaC') return undefined;
-  return { rate: byte(bytes, 18) * 4096 + byte(bytes, 19) * 16 + (byte(bytes, 20) >> 4), format: 'FLAC' };
+  return {
+    rate: byte(bytes, 18) * 4096 + byte(bytes, 19) * 16 + (byte(bytes, 20) >> 4),
+    format: 'FLAC',
+    lossless: true,
+  };
 }
 
 function readOgg(bytes: Uint8Array): StatedRate | undefined {
@@ -49,13 +55,15 @@ function readMpeg4(bytes: Uint8Array): StatedRate | undefined {
 // In WebM the element 0xB5 holds the sampling frequency as a float of 4 or 8 bytes.
 function readWebm(bytes: Uint8Array): StatedRate | undefined {
   if (view(bytes).byteLength < 4 || view(bytes).getUint32(0) !== 0x1a45dfa3) return undefined;
-  const track = find(bytes, 'A_OPUS') >= 0 ? find(bytes, 'A_OPUS') : find(bytes, 'A_VORBIS');
-  if (track < 0) return undefined;
   if (find(bytes, 'A_OPUS') >= 0) return { rate: 48_000, format: 'WebM Opus' };
+  const plain = find(bytes, 'A_PCM/');
+  const track = plain >= 0 ? plain : find(bytes, 'A_VORBIS');
+  if (track < 0) return undefined;
+  const kind = plain >= 0 ? ({ format: 'WebM PCM', lossless: true } as const) : { format: 'WebM' };
   for (let at = track; at < Math.min(bytes.length - 9, track + 512); at++) {
     if (byte(bytes, at) !== 0xb5) continue;
-    if (byte(bytes, at + 1) === 0x84) return { rate: view(bytes).getFloat32(at + 2), format: 'WebM' };
-    if (byte(bytes, at + 1) === 0x88) return { rate: view(bytes).getFloat64(at + 2), format: 'WebM' };
+    if (byte(bytes, at + 1) === 0x84) return { rate: view(bytes).getFloat32(at + 2), ...kind };
+    if (byte(bytes, at + 1) === 0x88) return { rate: view(bytes).getFloat64(at + 2), ...kind };
   }
   return undefined;
 }

@@ -1,65 +1,47 @@
-import type { Recording } from '@sternline/core';
-import type { NamedBytes, ReadOutcome } from './analysis-types.js';
+import type { NamedBytes } from './analysis-types.js';
 import { audioRate } from './audio-rate.js';
+import type { DecodedSound } from './decoded-sound.js';
+import { letPageBreathe } from './let-page-breathe.js';
 
 /** Hz, of the decoder where a file does not state its own rate. */
 const USUAL_RATE = 48_000;
+/** Samples that are copied before the page is let go on. */
+const PIECE = 2 ** 20;
 
 /**
  * Has the browser decode a sound or video file, at the rate that the file states where it states one.
  *
  * @param file - name and content; the content is handed to the decoder and gone afterwards
- * @returns a recording of sound, or why the browser could not decode it
+ * @returns its sound; undefined where the browser cannot decode it
  */
-export async function decodeMedia(file: NamedBytes): Promise<ReadOutcome> {
+export async function decodeMedia(file: NamedBytes): Promise<DecodedSound | undefined> {
   const stated = audioRate(file.bytes);
   const rate = stated?.rate ?? USUAL_RATE;
   try {
     const context = new OfflineAudioContext(1, 1, rate);
     const sound = await context.decodeAudioData(file.bytes.buffer as ArrayBuffer);
-    return { kind: 'read', recording: soundRecording(sound, { name: file.name, format: stated?.format }) };
-  } catch {
     return {
-      kind: 'stopped',
-      code: 'not-decoded',
-      found: `${file.name} is neither text nor WAV, and this browser cannot decode it as sound or video.`,
-      remedy: 'Save it as WAV on the phone or with any sound editor, and choose that file.',
+      name: file.name.replace(/\.[^.]{1,5}$/, ''),
+      sampleRate: sound.sampleRate,
+      channels: await copyChannels(sound),
+      rateFrom: stated ? 'header' : 'given',
+      notes: [rateNote(sound.sampleRate, stated?.format), ...(stated?.lossless ? [] : [LOSSY])],
     };
+  } catch {
+    return undefined;
   }
 }
 
-/** What is used of an AudioBuffer. */
-type Sound = Pick<AudioBuffer, 'sampleRate' | 'numberOfChannels' | 'duration' | 'getChannelData'>;
-
-function soundRecording(
-  sound: Sound,
-  from: { readonly name: string; readonly format: string | undefined },
-): Recording {
-  const { sampleRate, numberOfChannels, duration } = sound;
-  const names = numberOfChannels === 1 ? ['sound'] : numberOfChannels === 2 ? ['left', 'right'] : [];
-  return {
-    name: from.name.replace(/\.[^.]{1,5}$/, ''),
-    sampleRate,
-    channels: Array.from({ length: numberOfChannels }, (_, index) => ({
-      name: names[index] ?? `channel ${index + 1}`,
-      unit: 'full scale',
-      samples: Float64Array.from(sound.getChannelData(index)),
-    })),
-    sampling: {
-      kind: 'sound',
-      duration,
-      rateFrom: from.format ? 'header' : 'given',
-      jitter: 0,
-      stampStep: 0,
-      gaps: [],
-      equalStamps: 0,
-      unsortedRows: 0,
-      badCells: { count: 0, lines: [] },
-      clipping: [],
-      columns: [],
-      notes: [rateNote(sampleRate, from.format), LOSSY],
-    },
-  };
+/** Piece by piece: a long recording copied in one go would hold the page up. */
+async function copyChannels(sound: AudioBuffer): Promise<Float32Array[]> {
+  const channels = Array.from({ length: sound.numberOfChannels }, () => new Float32Array(sound.length));
+  for (const [index, samples] of channels.entries()) {
+    for (let start = 0; start < sound.length; start += PIECE) {
+      sound.copyFromChannel(samples.subarray(start, start + PIECE), index, start);
+      await letPageBreathe();
+    }
+  }
+  return channels;
 }
 
 const LOSSY =

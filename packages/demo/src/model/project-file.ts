@@ -2,6 +2,7 @@ import { parseShaftLine, ShaftLineError } from '@sternline/core';
 import type { Project, ProjectLine, Trial } from './project.js';
 import { asFields, asText, isPositive, type Fields } from './plain-data.js';
 import { readMeasures } from './read-measures.js';
+import type { RecordingPart } from './recording-part.js';
 import { readRecording } from './read-recording.js';
 import { samplesToText } from './samples-text.js';
 
@@ -131,6 +132,7 @@ function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[]
     return [];
   }
   const speed = entry['speed'];
+  const part = readPart(asFields(entry['part']), recording.sampling.duration);
   return [
     {
       id: asText(entry['id']) || `trial-${index + 1}`,
@@ -139,7 +141,15 @@ function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[]
       ...(isPositive(speed) ? { speed } : {}),
       note: asText(entry['note']),
       simulated: entry['simulated'] === true,
+      ...(part ? { part } : {}),
       recording,
     },
   ];
+}
+
+/** A stretch that does not lie in the recording is no loss: the whole is read. */
+function readPart(fields: Fields | undefined, duration: number): RecordingPart | undefined {
+  const [from, to] = [fields?.['from'], fields?.['to']];
+  if (typeof from !== 'number' || typeof to !== 'number') return undefined;
+  return from >= 0 && to > from && to <= duration * 1.001 ? { from, to } : undefined;
 }

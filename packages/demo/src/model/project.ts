@@ -1,5 +1,6 @@
 import type { Recording, ShaftLine } from '@sternline/core';
 import type { LineMeasures } from './measures.js';
+import type { RecordingPart } from './recording-part.js';
 
 /** Display units; the model itself is SI throughout. */
 export type Units = 'metric' | 'inch';
@@ -23,6 +24,8 @@ export interface Trial {
   readonly note: string;
   /** Whether it was computed from the line with a stated seed rather than recorded. */
   readonly simulated: boolean;
+  /** The stretch that is read; the whole unless given. */
+  readonly part?: RecordingPart;
   readonly recording: Recording;
 }
 

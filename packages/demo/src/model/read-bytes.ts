@@ -1,27 +1,35 @@
-import { decodeText, readDelimited, readWav, RecordingError } from '@sternline/core';
+import { decodeText, readDelimited, readWav, readZip, RecordingError, sniffFile } from '@sternline/core';
+import type { Recording } from '@sternline/core';
 import type { NamedBytes, ReadChoices, ReadOutcome } from './analysis-types.js';
-import { fileKind } from './file-kind.js';
 import { plainNote } from './plain-note.js';
 
 /**
- * Reads the bytes of a text or WAV file into a recording.
+ * Reads the bytes of a text, a WAV file or a zip of sensors into a recording.
  *
  * @param file - name and content
- * @param choices - what the user told: rate, columns, units
+ * @param choices - what the user told: rate, columns, units, file of a zip
  * @returns the recording, or what stands in the way and what to do
  */
 export function readBytes(file: NamedBytes, choices: ReadChoices = {}): ReadOutcome {
   const name = file.name.replace(/\.[^.]{1,5}$/, '');
+  const { reader, format, advice } = sniffFile(file.bytes);
+  if (reader === 'none' || reader === 'media') {
+    return { kind: 'stopped', code: reader, found: `${file.name} is ${format}.`, remedy: advice };
+  }
   try {
-    const recording =
-      fileKind(file.bytes) === 'wave'
-        ? readWav(file.bytes, { name })
-        : readDelimited(decodeText(file.bytes), { ...choices, name });
-    return { kind: 'read', recording };
+    return { kind: 'read', recording: READERS[reader](file.bytes, { ...choices, name }) };
   } catch (error) {
     return stopped(error);
   }
 }
+
+type Reader = (bytes: Uint8Array, choices: ReadChoices & { readonly name: string }) => Recording;
+
+const READERS: Readonly<Record<'readDelimited' | 'readWav' | 'readZip', Reader>> = {
+  readDelimited: (bytes, choices) => readDelimited(decodeText(bytes), choices),
+  readWav: (bytes, { name }) => readWav(bytes, { name }),
+  readZip: (bytes, choices) => readZip(bytes, choices),
+};
 
 function stopped(error: unknown): ReadOutcome {
   if (error instanceof RecordingError) {

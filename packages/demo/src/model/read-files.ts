@@ -1,9 +1,12 @@
+import { sniffFile } from '@sternline/core';
 import type { AnalysisChoices, ReadChoices } from './analysis-types.js';
 import type { AnalysisClient } from './analysis-client.js';
 import type { Opened } from './analysis-desk.js';
 import { decodeMedia } from './decode-media.js';
-import { fileKind } from './file-kind.js';
 import type { ReportProgress } from './progress.js';
+
+/** Bytes that tell what a file is. */
+const HEAD = 4096;
 
 /** How a file is to be read, and by whom. */
 export interface ReadFileOptions {
@@ -14,7 +17,8 @@ export interface ReadFileOptions {
 }
 
 /**
- * Reads a file that was dropped, chosen or pasted: text and WAV in the worker, other sound and video by the browser.
+ * Reads a file that was dropped, chosen, pasted or just recorded: text, WAV and zip in the worker, other sound and video by
+ * the browser.
  *
  * @param file - stays readable, so that it can be read again with other choices
  * @param options - who reads, and what the user told
@@ -23,24 +27,46 @@ export interface ReadFileOptions {
 export async function readFile(file: File, options: ReadFileOptions): Promise<Opened> {
   const { client, read, analysis, report } = options;
   report({ share: 0, doing: `Opening ${file.name}` });
-  const bytes = await bytesOf(file);
-  if (fileKind(bytes) === 'media') return await openMedia(file, options);
-  const opened = await client.open({ name: file.name, bytes }, { read, analysis }, report);
+  const { reader, format, advice } = sniffFile(await bytesOf(file.slice(0, HEAD)));
+  if (reader === 'none') return refused(file, { code: 'none', format, advice });
+  if (reader === 'media') return await openMedia(file, options, { code: 'not-decoded', format, advice });
+  const opened = await client.open(
+    { name: file.name, bytes: await bytesOf(file) },
+    { read, analysis },
+    report,
+  );
   const { outcome } = opened;
   const browserMayKnow = outcome.kind === 'stopped' && ['compressed', 'unsupported'].includes(outcome.code);
-  return browserMayKnow ? await openMedia(file, options, opened) : opened;
+  return browserMayKnow ? ((await decoded(file, options)) ?? opened) : opened;
 }
 
-/** Where the browser cannot decode it either, what the reader said first says more. */
-async function openMedia(file: File, options: ReadFileOptions, before?: Opened): Promise<Opened> {
-  options.report({ share: 0.05, doing: `Decoding ${file.name}` });
-  const outcome = await decodeMedia({ name: file.name, bytes: await bytesOf(file) });
-  if (outcome.kind === 'stopped') return before ?? { outcome };
-  const { recording } = outcome;
-  const sent = { key: crypto.getRandomValues(new Uint32Array(2)).join('-'), recording };
-  return { outcome, analysis: await options.client.analyse(sent, options.analysis, options.report) };
+interface Refusal {
+  readonly code: string;
+  readonly format: string;
+  readonly advice: string;
 }
 
-async function bytesOf(file: File): Promise<Uint8Array> {
+async function openMedia(file: File, options: ReadFileOptions, facts: Refusal): Promise<Opened> {
+  return (await decoded(file, options)) ?? refused(file, facts);
+}
+
+async function decoded(
+  file: File,
+  { client, analysis, report }: ReadFileOptions,
+): Promise<Opened | undefined> {
+  report({ share: 0.05, doing: `Decoding ${file.name}` });
+  const sound = await decodeMedia({ name: file.name, bytes: await bytesOf(file) });
+  return sound && (await client.openSound(sound, analysis, report));
+}
+
+function refused({ name }: File, { code, format, advice }: Refusal): Opened {
+  const cannot = code === 'none' ? '' : ', and this browser cannot decode its sound';
+  const remedy = code === 'none' ? advice : WAV_INSTEAD;
+  return { outcome: { kind: 'stopped', code, found: `${name} is ${format}${cannot}.`, remedy } };
+}
+
+const WAV_INSTEAD = 'Save it as WAV on the phone or with any sound editor, and choose that file.';
+
+async function bytesOf(file: Blob): Promise<Uint8Array> {
   return new Uint8Array(await file.arrayBuffer());
 }

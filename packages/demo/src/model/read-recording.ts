@@ -46,9 +46,29 @@ function readSampling(fields: Fields, duration: number): Sampling {
   });
   return {
     ...(Object.fromEntries(told) as typeof PLAIN),
+    ...readMore(fields),
     kind: fields['kind'] === 'sound' ? 'sound' : 'motion',
     duration,
   };
+}
+
+/** What tells more of how a recording was taken, where it was told. */
+const MORE: Readonly<Record<string, string>> = {
+  timeBase: 'string',
+  passband: 'number',
+  gravity: 'string',
+  stuck: 'list',
+  heldRows: 'number',
+  doubledRows: 'number',
+  resolution: 'list',
+  sensors: 'list',
+  entries: 'list',
+  levelPumping: 'object',
+};
+
+function readMore(fields: Fields): Partial<Sampling> {
+  const told = Object.entries(MORE).filter(([name, kind]) => kindOf(fields[name]) === kind);
+  return Object.fromEntries(told.map(([name]) => [name, fields[name]]));
 }
 
 function kindOf(value: unknown): string {

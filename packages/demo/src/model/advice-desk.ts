@@ -1,0 +1,63 @@
+import {
+  calibrateLine,
+  compareLines,
+  compareRecordings,
+  orderAmplitudes,
+  type CalibrateLineOptions,
+  type CompareLinesOptions,
+  type CompareRecordingsOptions,
+  type LineCalibration,
+  type LineComparison,
+  type Recording,
+  type RecordingComparison,
+  type ShaftLine,
+} from '@sternline/core';
+
+/** The first order of one recording, on one channel. */
+export interface FirstOrder {
+  readonly channel: string;
+  readonly unit: string;
+  readonly amplitude: number;
+  readonly error: number;
+  readonly seen: boolean;
+}
+
+/** The costly work of giving advice: what each piece is asked and answers, all of it plain data. */
+export interface AdviceDesk {
+  compareLayouts(input: {
+    readonly lines: readonly ShaftLine[];
+    readonly options: CompareLinesOptions;
+  }): LineComparison;
+  compareTrials(input: {
+    readonly before: Recording;
+    readonly after: Recording;
+    readonly options: CompareRecordingsOptions;
+  }): RecordingComparison;
+  calibrate(input: { readonly line: ShaftLine; readonly options: CalibrateLineOptions }): LineCalibration;
+  firstOrder(input: {
+    readonly recording: Recording;
+    /** rad/s */
+    readonly speed: number;
+    /** The one to read; absent, or where there is none of that name, the one that shows it most. */
+    readonly channel?: string;
+  }): FirstOrder;
+}
+
+/** The same work wherever it is done: in the worker, or on the page where there is none. */
+export const adviceDesk: AdviceDesk = {
+  compareLayouts: ({ lines, options }) => compareLines(lines, options),
+  compareTrials: ({ before, after, options }) => compareRecordings(before, after, options),
+  calibrate: ({ line, options }) => calibrateLine(line, options),
+  firstOrder: ({ recording, speed, channel }) => {
+    const { channels } = recording;
+    const wanted = channels.filter(({ name }) => name === channel);
+    const { orders } = orderAmplitudes(
+      { ...recording, channels: wanted.length > 0 ? wanted : channels },
+      { speed, orders: [1] },
+    );
+    const [first] = orders;
+    if (!first) throw new Error('the recording shows no first order');
+    const { amplitude, amplitudeError, seen, unit } = first;
+    return { channel: first.channel, unit, amplitude, error: amplitudeError, seen };
+  },
+};

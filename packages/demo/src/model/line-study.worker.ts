@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { studyLine } from './line-study.js';
+
+expose({ study: studyLine });
