@@ -250,7 +250,7 @@ describe('parseShaftLine refuses', () => {
     [{ ...line, propeller: { blades: 3, diameter: 0.05, pitch: 0.05, wetMassFactor: 0.5 } }, 'propeller.wetMassFactor must be a finite factor of at least 1, got 0.5'],
     [withShaft({ outerDiamter: 0.005 }), 'shafts[1].outerDiamter must be spelt outerDiameter, got 0.005'],
     [withShaft({ yoke_twist: 0 }), 'shafts[1].yoke_twist must be spelt yokeTwist, got 0'],
-    [withSupport({ stiffness: 5 }), 'shafts[1].supports[1].stiffness must be left out: a support has only at, radialStiffness, fixesSlope, length, bore, lining, got 5'],
+    [withSupport({ stiffness: 5 }), 'shafts[1].supports[1].stiffness must be left out: a support has only at, radialStiffness, fixesSlope, angularStiffness, length, bore, lining, got 5'],
     [{ ...line, colour: 'red' }, 'colour must be left out: a shaft line has only name, shafts, joints, motor, supply, propeller, got "red"'],
   ];
   it.each(refusals.map(([value, message]) => [message, value] as const))('%s', (message, value) => {

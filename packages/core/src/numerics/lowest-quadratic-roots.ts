@@ -85,19 +85,27 @@ function functional(
   { stiffness, factor, coupling, mass }: QuadraticPencil,
   x: Float64Array,
 ): { readonly root: number; readonly residual: number; readonly moved: Float64Array } {
-  const product = (band: SymmetricBand): Float64Array => {
-    const result = new Float64Array(x.length);
-    multiplyBand(band, x, result);
-    return result;
-  };
-  const scale = 1 / Math.sqrt(dot(x, product(stiffness)));
-  for (let i = 0; i < x.length; i++) x[i] = (x[i] ?? 0) * scale;
-  const [load, turning, moving] = [product(stiffness), product(coupling), product(mass)];
+  const load = new Float64Array(x.length);
+  multiplyBand(stiffness, x, load);
+  const scale = 1 / Math.sqrt(dot(x, load));
+  for (let i = 0; i < x.length; i++) {
+    x[i] = (x[i] ?? 0) * scale;
+    load[i] = (load[i] ?? 0) * scale;
+  }
+  const turning = new Float64Array(x.length);
+  const moving = new Float64Array(x.length);
+  multiplyBand(coupling, x, turning);
+  multiplyBand(mass, x, moving);
   const [c, m] = [dot(x, turning), dot(x, moving)];
   const root = c < 0 ? 2 / (Math.sqrt(c * c + 4 * m) - c) : (c + Math.sqrt(c * c + 4 * m)) / (2 * m);
-  const rest = load.map((value, i) => value + root * ((turning[i] ?? 0) - root * (moving[i] ?? 0)));
+  const rest = new Float64Array(x.length);
+  const moved = new Float64Array(x.length);
+  for (let i = 0; i < x.length; i++) {
+    const [turn, move] = [turning[i] ?? 0, root * (moving[i] ?? 0)];
+    rest[i] = (load[i] ?? 0) + root * (turn - move);
+    moved[i] = 2 * move - turn;
+  }
   solveLower(factor, rest);
-  const moved = moving.map((value, i) => 2 * root * value - (turning[i] ?? 0));
   return { root, residual: Math.sqrt(dot(rest, rest)), moved };
 }
 
