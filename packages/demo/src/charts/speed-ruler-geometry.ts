@@ -7,6 +7,8 @@ export interface RulerBand {
   readonly order: number;
   /** What stands at the band. */
   readonly label: string;
+  /** What more the read-out says of it. */
+  readonly note?: string;
   /** Speeds in the band that are lines of their own. */
   readonly marks: readonly number[];
 }

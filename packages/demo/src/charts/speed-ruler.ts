@@ -30,6 +30,8 @@ export class SpeedRuler extends LitElement {
   @property() limitLabel = '';
   /** Fastest the motor can turn, where it is known. */
   @property({ type: Number }) top: number | undefined;
+  /** What more is said of the wanted speed. */
+  @property() wantedNote = '';
   /** How a speed is written. */
   @property({ attribute: false }) write: (speed: number) => string = String;
 
@@ -84,7 +86,7 @@ export class SpeedRuler extends LitElement {
       aria-valuemin="0"
       aria-valuemax=${Math.round(this.axisTop())}
       aria-valuenow=${Math.round(this.wanted)}
-      aria-valuetext=${`${this.write(this.wanted)} ${this.unit}`}
+      aria-valuetext=${`${this.write(this.wanted)} ${this.unit}${this.wantedNote ? `, ${this.wantedNote}` : ''}`}
       ${place({ left: `${ruler.wanted - 22}px` })}
       @keydown=${this.onKeydown}
       @pointerdown=${this.onPress}
@@ -160,8 +162,9 @@ export class SpeedRuler extends LitElement {
     return `measured ${order}× at ${this.write(speed)} ${this.unit}: ${level}`;
   }
 
-  private bandWords({ label, from, to }: RulerBand): string {
-    return `${label}: ${this.write(from)} to ${this.write(to)} ${this.unit}`;
+  private bandWords({ label, from, to, note }: RulerBand): string {
+    const more = note ? `, ${note}` : '';
+    return `${label}: ${this.write(from)} to ${this.write(to)} ${this.unit}${more}`;
   }
 
   private drawWanted({ wanted, axis }: Ruler): SVGTemplateResult {

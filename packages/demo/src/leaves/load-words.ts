@@ -142,13 +142,17 @@ export function bushTable({ loads }: Assessment, names: readonly string[], units
       names[index] ?? `support ${index + 1}`,
       ...[weight, first, second, largest].map((force) => formatFigure(force, 'force', units)),
       formatFigure(bush.rubbingSpeed, 'rubbing-speed', units),
-      bush.pressure === undefined ? 'no length' : formatFigure(bush.pressure, 'stress', units),
+      bush.pressure === undefined ? lengthWords(bush) : formatFigure(bush.pressure, 'stress', units),
       bush.pressureSpeed === undefined
-        ? 'no length'
+        ? lengthWords(bush)
         : formatFigure(bush.pressureSpeed, 'pressure-speed', units),
       bushShare(bush, units),
     ]),
   };
+}
+
+function lengthWords({ verdict }: BushLoad): string {
+  return verdict === 'rolling' ? '–' : 'no length';
 }
 
 function bushShare({ verdict, shares }: BushLoad, units: Units): string {
@@ -172,10 +176,14 @@ export function sealTable({ loads }: Assessment, units: Units): TableData {
   };
 }
 
+/** Times the wanted speed, beyond which only the first resonance in twist is told. */
+const FAR = 3;
+
 /** Speeds at which the line resonates in twist. */
-export function torsionTable({ torsionalCriticals }: Assessment, units: Units): TableData {
+export function torsionTable({ torsionalCriticals, speed }: Assessment, units: Units): TableData {
   const merged = new Map<string, { sources: Set<string>; critical: (typeof torsionalCriticals)[number] }>();
   for (const critical of torsionalCriticals) {
+    if (critical.mode > 1 && critical.speed > FAR * speed) continue;
     const key = `${critical.order} ${critical.mode}`;
     const known = merged.get(key) ?? { sources: new Set<string>(), critical };
     known.sources.add(critical.source);

@@ -32,7 +32,7 @@ export function partFields(part: LinePart, line: ShaftLine): PartField[] {
     case 'shaft':
       return shaftFields(part, line);
     case 'joint':
-      return jointFields(part);
+      return jointFields(part, line);
     case 'support':
       return supportFields(part, line);
     case 'disc':
@@ -126,7 +126,7 @@ function lengthHint(index: number, line: ShaftLine): string {
   return `From ${from} to ${to}. What sits in the aft half moves with that end.`;
 }
 
-function jointFields({ index }: LinePart): PartField[] {
+function jointFields({ index }: LinePart, line: ShaftLine): PartField[] {
   const at = `joints[${index}]`;
   return [
     field(`${at}.mass`, 'Mass', 'mass', { hint: 'Weigh the whole joint with its screws.', range: [0, 2] }),
@@ -138,6 +138,26 @@ function jointFields({ index }: LinePart): PartField[] {
       hint: 'From the maker.',
       range: [1 * DEGREE, 89 * DEGREE],
       empty: 'not known',
+    }),
+    field(`${at}.ratedTorque`, 'Rated torque', 'torque', {
+      hint: 'From the maker.',
+      range: [1e-4, 100],
+      empty: 'not known',
+    }),
+    ...(line.joints[index]?.fastener?.kind === 'set-screw' ? screwFields(at) : []),
+  ];
+}
+
+function screwFields(at: string): PartField[] {
+  return [
+    field(`${at}.fastener.count`, 'Set screws on each shaft', 'count', {
+      hint: 'Count them.',
+      range: [1, 8],
+    }),
+    field(`${at}.fastener.seatingTorque`, 'Seated with', 'torque', {
+      hint: 'Pull on the key times its length.',
+      range: [1e-3, 50],
+      empty: 'the usual for its size',
     }),
   ];
 }

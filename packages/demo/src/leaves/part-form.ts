@@ -1,4 +1,4 @@
-import { MATERIALS, type LineFault, type ShaftLine } from '@sternline/core';
+import type { LineFault, ShaftLine } from '@sternline/core';
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { LinePart } from '../charts/line-parts.js';
@@ -12,6 +12,7 @@ import { getIn, setIn } from '../model/set-in.js';
 import { fromScreen, screenUnit, toScreen } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import { LineEditedEvent } from './leaf-events.js';
+import { partChoices, type PartChoice } from './part-choices.js';
 import { partFields, type PartField } from './part-fields.js';
 
 /** The few fields of one part. */
@@ -45,7 +46,8 @@ export class PartForm extends LitElement {
     return html`<div class="part" role="group" aria-labelledby="part-name">
       <h3 id="part-name">${number} · ${part.name}</h3>
       <div class="fields">
-        ${this.renderChoices(part)} ${partFields(part, this.line).map((field) => this.renderField(field))}
+        ${partChoices(part, this.line).map((choice) => this.renderChoice(choice))}
+        ${partFields(part, this.line).map((field) => this.renderField(field))}
       </div>
       <div class="row">${this.renderActions(part)}</div>
     </div>`;
@@ -73,52 +75,14 @@ export class PartForm extends LitElement {
     ></number-field>`;
   }
 
-  private renderChoices(part: LinePart) {
-    if (part.kind === 'shaft') return this.renderMaterial(`shafts[${part.index}].material`);
-    if (part.kind === 'joint') {
-      const path = `joints[${part.index}].kind`;
-      return html`<choice-field
-        label="Kind"
-        hint="A rigid coupling carries no angle."
-        .value=${String(getIn(this.line, path))}
-        .choices=${[
-          { value: 'universal', label: 'universal joint' },
-          { value: 'flexible', label: 'flexible coupling' },
-          { value: 'rigid', label: 'rigid coupling' },
-        ]}
-        @choice-changed=${(event: ChoiceChangedEvent) => {
-          this.edit(setIn(this.line, path, event.choice));
-        }}
-      ></choice-field>`;
-    }
-    if (part.kind !== 'support') return nothing;
-    const path = `shafts[${part.shaft}].supports[${part.index}].fixesSlope`;
+  private renderChoice({ label, hint, value, choices, take }: PartChoice): TemplateResult {
     return html`<choice-field
-      label="Holds"
-      hint="A short bush lets the shaft tilt; one longer than three diameters, or a pair, also holds its direction."
-      .value=${getIn(this.line, path) === true ? 'slope' : 'place'}
-      .choices=${[
-        { value: 'place', label: 'its place' },
-        { value: 'slope', label: 'its place and direction' },
-      ]}
+      label=${label}
+      hint=${hint}
+      .value=${value}
+      .choices=${choices}
       @choice-changed=${(event: ChoiceChangedEvent) => {
-        this.edit(setIn(this.line, path, event.choice === 'slope' ? true : undefined));
-      }}
-    ></choice-field>`;
-  }
-
-  private renderMaterial(path: string) {
-    const material = getIn(this.line, path) as ShaftLine['shafts'][number]['material'];
-    const names: string[] = Object.values(MATERIALS).map(({ name }) => name);
-    const all = names.includes(material.name) ? names : [...names, material.name];
-    return html`<choice-field
-      label="Material"
-      hint="As bought; stiffness and weight come from it."
-      .value=${material.name}
-      .choices=${all.map((name) => ({ value: name, label: name }))}
-      @choice-changed=${(event: ChoiceChangedEvent) => {
-        const found = Object.values(MATERIALS).find(({ name }) => name === event.choice);
-        if (found) this.edit(setIn(this.line, path, found));
+        this.edit(take(event.choice));
       }}
     ></choice-field>`;
   }

@@ -1,9 +1,10 @@
-import type { Assessment, AvoidBand } from '@sternline/core';
+import type { Assessment, AvoidBand, ShaftLine } from '@sternline/core';
 import { group } from 'd3';
 import type { RulerBand, RulerLevel } from '../charts/speed-ruler-geometry.js';
 import type { OrderLevel } from '../elements/events.js';
 import type { Units } from '../model/project.js';
 import { formatFigure, toScreen } from '../model/units.js';
+import { bandThrottle } from './running-words.js';
 
 const DRIVEN: Readonly<Record<AvoidBand['excitation'], string>> = {
   unbalance: 'unbalance',
@@ -14,7 +15,7 @@ const DRIVEN: Readonly<Record<AvoidBand['excitation'], string>> = {
 const MODES: Readonly<Record<number, string>> = { 2: '2nd whirl', 3: '3rd whirl', 4: '4th whirl' };
 
 /** Bands of an assessment as the ruler takes them. */
-export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[] {
+export function rulerBands(line: ShaftLine, { avoidBands }: Assessment, units: Units): RulerBand[] {
   return avoidBands.map((band) => ({
     from: toScreen(band.from, 'speed', units),
     to: toScreen(band.to, 'speed', units),
@@ -23,6 +24,7 @@ export function rulerBands({ avoidBands }: Assessment, units: Units): RulerBand[
       band.motion === 'twist'
         ? `${band.order}× twist`
         : (MODES[band.mode] ?? `${band.order}× ${DRIVEN[band.excitation]}`),
+    ...(line.motor && line.supply && line.propeller ? { note: bandThrottle(line, band) } : {}),
     marks: band.criticalSpeeds.map((speed) => toScreen(speed, 'speed', units)),
   }));
 }

@@ -7,10 +7,12 @@ import type { OrderLevel, ValueChangedEvent } from '../elements/events.js';
 import '../elements/number-field.js';
 import { rulerTop } from '../model/judge-line.js';
 import type { Units } from '../model/project.js';
+import { throttleAt } from '../model/running.js';
 import { formatFigure, fromScreen, toScreen, writeNumber } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import { WantedSpeedEvent } from './leaf-events.js';
 import { limitLabel, rulerBands, rulerLevels } from './ruler-input.js';
+import { throttleWords } from './running-words.js';
 
 /** The fixture at the foot: the wanted speed as a number and as a mark on the ruler. */
 @customElement('speed-bench')
@@ -65,7 +67,7 @@ export class SpeedBench extends LitElement {
     return html`<number-field
         label="Wanted shaft speed"
         unit="rpm"
-        hint=${this.noLoadWords()}
+        hint=${this.reachWords()}
         terse
         .value=${Math.round(wanted)}
         .decimals=${0}
@@ -75,9 +77,10 @@ export class SpeedBench extends LitElement {
         @value-changed=${this.onTyped}
       ></number-field>
       <speed-ruler
-        .bands=${assessment ? rulerBands(assessment, units) : []}
+        .bands=${assessment ? rulerBands(this.line, assessment, units) : []}
         .levels=${rulerLevels(this.levels, units)}
         .wanted=${wanted}
+        .wantedNote=${this.throttleNote()}
         .limit=${toScreen(assessment?.speedLimit.speed ?? Infinity, 'speed', units)}
         .limitLabel=${assessment ? limitLabel(assessment, units) : ''}
         .top=${toScreen(rulerTop(this.line, this.settledSpeed), 'speed', units)}
@@ -86,11 +89,19 @@ export class SpeedBench extends LitElement {
       ></speed-ruler>`;
   }
 
-  private noLoadWords(): string {
+  private reachWords(): string {
     const unloaded = noLoadSpeed(this.line);
-    return unloaded === undefined
-      ? ''
-      : `Unloaded, the motor turns ${formatFigure(unloaded, 'speed', this.units)}.`;
+    if (unloaded === undefined) return '';
+    const note = this.throttleNote();
+    if (note) return `${note.charAt(0).toUpperCase()}${note.slice(1)} under load.`;
+    return `Unloaded, the motor turns ${formatFigure(unloaded, 'speed', this.units)}.`;
+  }
+
+  private throttleNote(): string {
+    const { line, wantedSpeed } = this;
+    if (!line.motor || !line.supply || !line.propeller) return '';
+    const throttle = throttleAt(line, wantedSpeed);
+    return throttle === undefined ? 'beyond full throttle' : `${throttleWords(throttle)} throttle`;
   }
 
   private onTyped(event: ValueChangedEvent): void {

@@ -10,7 +10,9 @@ export function boundsSentence({ bounds }: LineStudy, speed: number, units: Unit
   const write = (value: number) => formatFigure(value, 'speed', units);
   const opening = `How firmly the bushes hold is the largest unknown: the first whirl lies between ${write(first.lower)}, if they let the shaft tilt, and ${write(first.upper)}, if they hold its direction; ${write(first.estimate)} is likely for bushes of the length and fit entered.`;
   const wanted = write(speed);
-  if (speed < first.lower) return `${opening} The wanted ${wanted} lies below all of it.`;
+  if (speed < first.lower) {
+    return `${opening} The wanted ${wanted} lies below all of it; what joints and blades set off moves in the same proportion.`;
+  }
   if (speed > first.upper) return `${opening} The wanted ${wanted} lies above all of it.`;
   return `${opening} The wanted ${wanted} lies within it: a tap on the shaft at rest, recorded, would tell which.`;
 }
@@ -38,7 +40,7 @@ export function clearanceSentence(
   const at = speeds.findIndex((value) => value >= speed);
   const most = Math.max(...tubes.map(({ radius }) => radius[Math.max(0, at)] ?? 0));
   const room = Math.min(...tubes.map(({ clearance }) => clearance));
-  const now = `At ${write(speed)} it swings ${formatFigure(most, 'length', units)} sideways, of ${formatFigure(room, 'length', units)} that the tube leaves`;
+  const now = `At ${write(speed)} it swings ${formatFigure(Number(most.toPrecision(2)), 'length', units)} sideways, of ${formatFigure(room, 'length', units)} that the tube leaves`;
   if (!Number.isFinite(contact)) return `${now}; it does not touch up to ${write(top)}.`;
   if (contact <= speed) return `${now}; it touches first at ${write(contact)}, below the wanted speed.`;
   return `${now}; it touches first at ${write(contact)}.`;

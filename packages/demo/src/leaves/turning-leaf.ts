@@ -2,6 +2,7 @@ import {
   outputAngle,
   speedFluctuation,
   speedRatio,
+  type Assessment,
   type ShaftLine,
   type SpeedFluctuation,
 } from '@sternline/core';

@@ -5,10 +5,13 @@ import type { SpeedChartInput, SpeedLine } from '../charts/speed-chart-geometry.
 import type { TableData } from '../elements/data-table.js';
 import type { ClearanceStudy, LineStudy } from '../model/line-study.js';
 import type { Units } from '../model/project.js';
-import { formatFigure, toScreen } from '../model/units.js';
+import { formatFigure, toScreen, writeNumber } from '../model/units.js';
 import { ORDINALS } from './whirl-words.js';
 
 const CYCLE = 2 * Math.PI;
+
+/** Modes on the map; those above lie far out of reach. */
+const MODES_SHOWN = 2;
 
 /** The critical speeds as ranges, for the figure. */
 export function boundRows({ bounds }: LineStudy, units: Units): BoundRow[] {
@@ -63,12 +66,12 @@ export function mapInput(
     x: [0, end],
     y: [0, (times * top) / CYCLE],
   });
-  const highest = max(map.forward.slice(0, 2), (values) => max(values) ?? 0) ?? 1;
+  const highest = max(map.forward.slice(0, MODES_SHOWN), (values) => max(values) ?? 0) ?? 1;
   return {
     lines: [
       ...orders.map(order),
-      ...map.backward.map((values, mode) => branch(values, mode, 'backward')),
-      ...map.forward.map((values, mode) => branch(values, mode, 'forward')),
+      ...map.backward.slice(0, MODES_SHOWN).map((values, mode) => branch(values, mode, 'backward')),
+      ...map.forward.slice(0, MODES_SHOWN).map((values, mode) => branch(values, mode, 'forward')),
     ],
     points: crossings(assessment, units),
     marks: [{ x: toScreen(assessment.speed, 'speed', units), name: 'wanted', kind: 'wanted' }],
@@ -77,20 +80,21 @@ export function mapInput(
   };
 }
 
-// Forward and backward lie so close that one circle and one name serve both.
+// Forward and backward lie so close that the lower of the two, which comes first, speaks for both.
 function crossings({ criticalSpeeds }: Assessment, units: Units): SpeedChartInput['points'] {
-  const named = criticalSpeeds.filter(
-    ({ order, mode, whirl }) =>
-      whirl === 'forward' ||
-      !criticalSpeeds.some(
-        (other) => other.order === order && other.mode === mode && other.whirl === 'forward',
-      ),
-  );
-  return named.map(({ speed, order }) => ({
-    x: toScreen(speed, 'speed', units),
-    y: (order * speed) / CYCLE,
-    name: `${order}× ${formatFigure(speed, 'speed', units)}`,
-  }));
+  const first = new Map<string, (typeof criticalSpeeds)[number]>();
+  for (const critical of criticalSpeeds) {
+    const key = `${critical.order} ${critical.mode}`;
+    const known = first.get(key);
+    if (!known || critical.speed < known.speed) first.set(key, critical);
+  }
+  return [...first.values()]
+    .sort((a, b) => a.speed - b.speed)
+    .map(({ speed, order }) => ({
+      x: toScreen(speed, 'speed', units),
+      y: (order * speed) / CYCLE,
+      name: `${order}× at ${writeNumber(toScreen(speed, 'speed', units), 'speed')}`,
+    }));
 }
 
 /** The map's numbers. */

@@ -67,6 +67,9 @@ const BY_NAME: Readonly<Record<string, ScreenQuantity>> = {
   resistance: 'resistance',
   noLoadCurrent: 'current',
   voltage: 'voltage',
+  ratedTorque: 'torque',
+  seatingTorque: 'torque',
+  count: 'count',
 };
 
 function quantityOf(path: string): ScreenQuantity | undefined {
