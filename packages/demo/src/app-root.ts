@@ -13,6 +13,7 @@ import type {
 } from './elements/events.js';
 import './elements/tab-bar.js';
 import { FileDrop } from './file-drop.js';
+import type { AdviceChangedEvent, LineAddedEvent } from './leaves/advice-events.js';
 import type {
   LineCopiedEvent,
   LineEditedEvent,
@@ -33,6 +34,8 @@ import { judgeLine } from './model/judge-line.js';
 import type { Project, ProjectLine, Trial } from './model/project.js';
 import {
   openLineOf,
+  withAdded,
+  withAdvice,
   withCopy,
   withMeasures,
   withoutLine,
@@ -90,6 +93,13 @@ export class AppRoot extends LitElement {
         }}
         @measures-changed=${(event: MeasuresChangedEvent) => {
           this.desk.change(withMeasures(project, open.id, event.measures));
+        }}
+        @advice-changed=${(event: AdviceChangedEvent) => {
+          this.desk.change(withAdvice(project, open.id, event.advice));
+        }}
+        @line-added=${(event: LineAddedEvent) => {
+          this.desk.change(withAdded(project, open, event.line));
+          this.notice = `“${event.line.name}” is now a layout of its own, and open. Undo takes it away.`;
         }}
         @line-copied=${this.onLineCopied}
         @line-opened=${this.onLineOpened}
@@ -161,6 +171,7 @@ export class AppRoot extends LitElement {
           .trials=${project.trials}
           .line=${open.line}
           .lineId=${open.id}
+          .advice=${open.advice}
           .wantedSpeed=${project.wantedSpeed}
           .units=${project.units}
           @trials-added=${(event: TrialsAddedEvent<Trial>) => {

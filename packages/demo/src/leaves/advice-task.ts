@@ -1,15 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import {
-  AdviceClient,
-  type AdviceAnswer,
-  type AdviceInput,
-  type AdviceWork,
-  type Asked,
-} from '../model/advice-client.js';
+import type { AdviceAnswer, AdviceInput, AdviceWork, Asked } from '../model/advice-client.js';
 import { CancelledError } from '../model/cancelled-error.js';
-import { startStudyWorker } from '../model/start-study-worker.js';
-
-const client = new AdviceClient(typeof Worker === 'undefined' ? undefined : startStudyWorker);
+import { adviceClient } from './advice-worker.js';
 
 /** ms that the user may go on typing before work starts. */
 const PAUSE = 200;
@@ -92,7 +84,7 @@ export class AdviceTask<Work extends AdviceWork> implements ReactiveController {
   }
 
   private async run(key: TaskKey, input: AdviceInput<Work>): Promise<void> {
-    const asked = client.ask(this.work, input);
+    const asked = adviceClient.ask(this.work, input);
     this.asked = asked;
     const state = await settled(asked);
     if (this.asked !== asked || state === undefined) return;

@@ -7,6 +7,7 @@ import type { FilesChosenEvent } from '../elements/drop-zone.js';
 import { LevelsMeasuredEvent, TrialChangedEvent, TrialsAddedEvent } from '../elements/events.js';
 import { scrollToTop } from '../elements/scroll-to-top.js';
 import { AnalysisClient } from '../model/analysis-client.js';
+import type { LineAdvice } from '../model/advice.js';
 import type { AnalysisChoices, TrialAnalysis } from '../model/analysis-types.js';
 import type { Trial, Units } from '../model/project.js';
 import type { RecordingPart } from '../model/recording-part.js';
@@ -21,6 +22,7 @@ import './trial-intake.js';
 import type { PendingEvent } from './trial-intake.js';
 import type { ReadAgainEvent } from './trial-reading.js';
 import './trial-report.js';
+import './trials-advice.js';
 import { trialsLeafStyles } from './trials-leaf-styles.js';
 
 /** What is this buzz? Recordings in, causes out, the strongest first. */
@@ -31,6 +33,7 @@ export class TrialsLeaf extends LitElement {
   @property({ attribute: false }) trials: readonly Trial[] = [];
   @property({ attribute: false }) line: ShaftLine | undefined;
   @property() lineId = '';
+  @property({ attribute: false }) advice: LineAdvice | undefined;
   /** rad/s */
   @property({ type: Number }) wantedSpeed = 0;
   @property() units: Units = 'metric';
@@ -92,6 +95,14 @@ export class TrialsLeaf extends LitElement {
       <div class="holder">
         <div class="bench">${this.renderList(open)} ${open ? this.renderReport(open) : nothing}</div>
       </div>
+      <trials-advice
+        .line=${this.line}
+        .lineId=${this.lineId}
+        .advice=${this.advice}
+        .trials=${this.trials}
+        .wantedSpeed=${this.wantedSpeed}
+        units=${this.units}
+      ></trials-advice>
     `;
   }
 

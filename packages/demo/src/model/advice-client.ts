@@ -7,6 +7,10 @@ export type AdviceWork = keyof AdviceDesk;
 export type AdviceInput<Work extends AdviceWork> = Parameters<AdviceDesk[Work]>[0];
 export type AdviceAnswer<Work extends AdviceWork> = ReturnType<AdviceDesk[Work]>;
 
+type Task<Work extends AdviceWork> = (
+  input: AdviceInput<Work>,
+) => AdviceAnswer<Work> | Promise<AdviceAnswer<Work>>;
+
 /** A piece of work that was asked for. */
 export interface Asked<Answer> {
   readonly answer: Promise<Answer>;
@@ -83,7 +87,8 @@ export class AdviceClient {
     input: AdviceInput<Work>,
   ): Promise<AdviceAnswer<Work>> {
     const desk = this.start() ?? adviceDesk;
-    const task = desk[work] as (input: AdviceInput<Work>) => Promise<AdviceAnswer<Work>>;
+    // Near or far, each piece of work takes its own input; the compiler cannot follow that through the name.
+    const task = desk[work] as unknown as Task<Work>;
     return await task(input);
   }
 

@@ -1,13 +1,10 @@
 import {
   calibrateLine,
-  compareLines,
   compareRecordings,
   orderAmplitudes,
   type CalibrateLineOptions,
-  type CompareLinesOptions,
   type CompareRecordingsOptions,
   type LineCalibration,
-  type LineComparison,
   type Recording,
   type RecordingComparison,
   type ShaftLine,
@@ -24,10 +21,6 @@ export interface FirstOrder {
 
 /** The costly work of giving advice: what each piece is asked and answers, all of it plain data. */
 export interface AdviceDesk {
-  compareLayouts(input: {
-    readonly lines: readonly ShaftLine[];
-    readonly options: CompareLinesOptions;
-  }): LineComparison;
   compareTrials(input: {
     readonly before: Recording;
     readonly after: Recording;
@@ -45,19 +38,14 @@ export interface AdviceDesk {
 
 /** The same work wherever it is done: in the worker, or on the page where there is none. */
 export const adviceDesk: AdviceDesk = {
-  compareLayouts: ({ lines, options }) => compareLines(lines, options),
   compareTrials: ({ before, after, options }) => compareRecordings(before, after, options),
   calibrate: ({ line, options }) => calibrateLine(line, options),
   firstOrder: ({ recording, speed, channel }) => {
-    const { channels } = recording;
-    const wanted = channels.filter(({ name }) => name === channel);
-    const { orders } = orderAmplitudes(
-      { ...recording, channels: wanted.length > 0 ? wanted : channels },
-      { speed, orders: [1] },
-    );
-    const [first] = orders;
+    const { orders } = orderAmplitudes({ recording, speed, orders: [1] });
+    const channels = [...(orders[0]?.channels ?? [])].sort((a, b) => b.amplitude - a.amplitude);
+    const first = channels.find((one) => one.channel === channel) ?? channels[0];
     if (!first) throw new Error('the recording shows no first order');
-    const { amplitude, amplitudeError, seen, unit } = first;
-    return { channel: first.channel, unit, amplitude, error: amplitudeError, seen };
+    const { amplitude, amplitudeError: error, seen, unit } = first;
+    return { channel: first.channel, unit, amplitude, error, seen };
   },
 };

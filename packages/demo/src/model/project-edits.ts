@@ -1,3 +1,5 @@
+import type { ShaftLine } from '@sternline/core';
+import type { LineAdvice } from './advice.js';
 import type { LineMeasures } from './measures.js';
 import type { Project, ProjectLine, Trial } from './project.js';
 
@@ -16,20 +18,30 @@ export function withMeasures(project: Project, id: string, measures: LineMeasure
   return changeEntry(project, id, (entry) => ({ ...entry, measures }));
 }
 
+/** The project with what is being found out about one of its lines. */
+export function withAdvice(project: Project, id: string, advice: LineAdvice): Project {
+  return changeEntry(project, id, (entry) => ({ ...entry, advice }));
+}
+
 /** The project with a copy of a line, opened; what was measured in the hull holds for the copy too. */
 export function withCopy(project: Project, original: ProjectLine): Project {
-  const { line } = original;
+  return withAdded(project, original, original.line);
+}
+
+/** The project with a changed line beside its original, opened; what was found out about the original stays with that. */
+export function withAdded(project: Project, original: ProjectLine, line: ShaftLine): Project {
   const id = freeId(
     'line',
     project.lines.map((entry) => entry.id),
   );
+  const { measures } = original;
   const name = freeName(
     line.name,
     project.lines.map((entry) => entry.line.name),
   );
   return {
     ...project,
-    lines: [...project.lines, { ...original, id, line: { ...line, name } }],
+    lines: [...project.lines, { ...(measures ? { measures } : {}), id, line: { ...line, name } }],
     openLine: id,
   };
 }
@@ -67,6 +79,7 @@ function freeId(stem: string, taken: readonly string[]): string {
 }
 
 function freeName(name: string, taken: readonly string[]): string {
+  if (!taken.includes(name)) return name;
   const stem = name.replace(/ \((copy|copy \d+)\)$/, '');
   for (let number = 1; ; number++) {
     const candidate = number === 1 ? `${stem} (copy)` : `${stem} (copy ${number})`;

@@ -1,6 +1,7 @@
 import { parseShaftLine, ShaftLineError } from '@sternline/core';
 import type { Project, ProjectLine, Trial } from './project.js';
 import { asFields, asText, isPositive, type Fields } from './plain-data.js';
+import { readAdvice } from './read-advice.js';
 import { readMeasures } from './read-measures.js';
 import type { RecordingPart } from './recording-part.js';
 import { readRecording } from './read-recording.js';
@@ -107,8 +108,9 @@ function readLine(entry: Fields | undefined, { index, faults }: Place): ProjectL
     const measures = readMeasures(entry?.['measures'], (fault) => {
       faults.push(`Shaft line ${index + 1}: ${fault}`);
     });
+    const advice = readAdvice(entry?.['advice']);
     const id = asText(entry?.['id']) || `line-${index + 1}`;
-    return [{ id, line, ...(measures ? { measures } : {}) }];
+    return [{ id, line, ...(measures ? { measures } : {}), ...(advice ? { advice } : {}) }];
   } catch (error) {
     if (!(error instanceof ShaftLineError)) throw error;
     faults.push(`Shaft line ${index + 1}: ${error.message}`);

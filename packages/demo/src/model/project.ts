@@ -1,4 +1,5 @@
 import type { Recording, ShaftLine } from '@sternline/core';
+import type { LineAdvice } from './advice.js';
 import type { LineMeasures } from './measures.js';
 import type { RecordingPart } from './recording-part.js';
 
@@ -11,6 +12,8 @@ export interface ProjectLine {
   readonly line: ShaftLine;
   /** What was measured in the hull for it. */
   readonly measures?: LineMeasures;
+  /** What is being found out about it: a balancing, resonances, the search for a cause. */
+  readonly advice?: LineAdvice;
 }
 
 /** One run of the model at known conditions, with what was recorded in it. */
