@@ -4,12 +4,14 @@ import { ordinal, upperFirst } from './band-words.js';
 import { figure, makeStatement } from './statement.js';
 import type { AvoidBand, Excitation, LineCriticalSpeed } from './types.js';
 
+type Critical = Omit<LineCriticalSpeed, 'shape'>;
+
 /**
  * The speeds to keep out of, one band for each mode and excitation: each critical speed with its margin either side.
  * The forward and backward criticals of one mode share a band where their margins touch.
  */
 export function avoidBands(
-  criticals: readonly LineCriticalSpeed[],
+  criticals: readonly Critical[],
   excitations: readonly LineExcitation[],
 ): AvoidBand[] {
   const bands = excitations.flatMap((source) => {
@@ -25,9 +27,9 @@ export function avoidBands(
   return bands.sort((a, b) => a.from - b.from);
 }
 
-function bandsOfMode(criticals: readonly LineCriticalSpeed[], source: LineExcitation): AvoidBand[] {
+function bandsOfMode(criticals: readonly Critical[], source: LineExcitation): AvoidBand[] {
   const sorted = [...criticals].sort((a, b) => a.speed - b.speed);
-  const groups: LineCriticalSpeed[][] = [];
+  const groups: Critical[][] = [];
   for (const critical of sorted) {
     const last = groups.at(-1);
     const top = last?.at(-1)?.speed ?? -Infinity;
@@ -39,7 +41,7 @@ function bandsOfMode(criticals: readonly LineCriticalSpeed[], source: LineExcita
 }
 
 function makeBand(
-  group: readonly LineCriticalSpeed[],
+  group: readonly Critical[],
   { source, whirl }: { source: LineExcitation; whirl: Whirl | undefined },
 ): AvoidBand {
   const speeds = group.map((critical) => critical.speed);

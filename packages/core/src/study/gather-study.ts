@@ -1,8 +1,8 @@
 import { quantile } from '../numerics/quantile.js';
 import type { ToleranceAxis } from './draw-line.js';
-import type { SampleFigures, SampleLayout } from './sample-figures.js';
+import type { SampledCritical, SampleFigures, SampleLayout } from './sample-figures.js';
 import type { BandSpread, CriticalSpread, Sensitivity, Spread, ToleranceStudy } from './tolerance-types.js';
-import type { AvoidBand, LineCriticalSpeed, Verdict } from './types.js';
+import type { AvoidBand, Verdict } from './types.js';
 
 interface Gathered {
   readonly layout: SampleLayout;
@@ -58,7 +58,7 @@ function spread(nominal: number, samples: readonly number[]): Spread {
   };
 }
 
-function criticalSpread(critical: LineCriticalSpeed, drawn: readonly SampleFigures[]): CriticalSpread {
+function criticalSpread(critical: SampledCritical, drawn: readonly SampleFigures[]): CriticalSpread {
   const speeds = drawn.map(
     ({ criticals }) => criticals.find((one) => same(one, critical))?.speed ?? Infinity,
   );

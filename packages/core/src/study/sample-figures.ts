@@ -1,9 +1,9 @@
 import type { ShaftLine } from '../line/types.js';
 import { speedFluctuation } from '../motion/speed-fluctuation.js';
+import { whirlSpeeds } from '../whirl/whirl-speeds.js';
 import { avoidBands } from './avoid-bands.js';
 import { bandReasons, firstWhirl } from './band-reasons.js';
 import { DEFAULT_MARGINS, lineExcitations, type LineExcitation } from './excitations.js';
-import { lineCriticals } from './line-criticals.js';
 import { speedLimit } from './speed-limit.js';
 import type { AvoidBand, LineCriticalSpeed, Margins, Verdict } from './types.js';
 import { verdictOf } from './reasons.js';
@@ -22,9 +22,12 @@ export interface SampleLayout {
   readonly counts: readonly number[];
 }
 
+/** A critical speed without its shape, which a study of thousands has no room for. */
+export type SampledCritical = Omit<LineCriticalSpeed, 'shape'>;
+
 /** One sample worked out. */
 export interface SampleFigures {
-  readonly criticals: readonly LineCriticalSpeed[];
+  readonly criticals: readonly SampledCritical[];
   readonly bands: readonly AvoidBand[];
   readonly speedLimit: number;
   readonly fluctuation: number;
@@ -37,7 +40,7 @@ export function sampleLayout(
   { speed, margins }: { readonly speed: number; readonly margins: Partial<Margins> | undefined },
 ): SampleLayout {
   const excitations = lineExcitations(line, { ...DEFAULT_MARGINS, ...margins });
-  const all = lineCriticals(line, { excitations, counts: excitations.map(() => MODES) });
+  const all = sampledCriticals(line, { excitations, counts: excitations.map(() => MODES) });
   const counts = excitations.map(({ excitation, margin }) => {
     const near = all.filter(
       (one) => one.excitation === excitation && one.speed * (1 - margin) <= REACH * speed,
@@ -49,7 +52,7 @@ export function sampleLayout(
 
 /** One line worked out. */
 export function sampleFigures(line: ShaftLine, layout: SampleLayout): SampleFigures {
-  const criticals = lineCriticals(line, layout);
+  const criticals = sampledCriticals(line, layout);
   const bands = avoidBands(criticals, layout.excitations);
   const limit = speedLimit(bands);
   const reasons = bandReasons({ speed: layout.speed, bands, limit });
@@ -60,4 +63,17 @@ export function sampleFigures(line: ShaftLine, layout: SampleLayout): SampleFigu
     fluctuation: speedFluctuation(line).degree,
     verdict: verdictOf(reasons),
   };
+}
+
+function sampledCriticals(
+  line: ShaftLine,
+  { excitations, counts }: Pick<SampleLayout, 'excitations' | 'counts'>,
+): SampledCritical[] {
+  const driven = excitations.flatMap(({ excitation, order, whirls }, i) =>
+    whirls.map((whirl) => ({ excitation, order, whirl, count: counts[i] ?? 1 })),
+  );
+  const speeds = whirlSpeeds(line, driven);
+  return driven.flatMap(({ excitation, order, whirl }, i) =>
+    (speeds[i] ?? []).map((speed, mode) => ({ excitation, order, whirl, mode: mode + 1, speed })),
+  );
 }

@@ -31,7 +31,7 @@ const MOST_SAMPLES = 1_000_000;
  * const tolerances = { 'shafts[1].outerDiameter': 0.00002, 'shafts[1].supports[1].at': 0.001 };
  * const study = toleranceStudy(exampleLine(), { speed: 345, tolerances, samples: 200, seed: 3 });
  * study.chanceInBand // → 1
- * study.sensitivities.map(({ path }) => path) // → ['shafts[1].outerDiameter', 'shafts[1].supports[1].at']
+ * study.sensitivities[0].path // → 'shafts[1].supports[1].at'
  * @see JCGM 100:2008, "Guide to the expression of uncertainty in measurement", 4.3.7 (rectangular spreads), and JCGM 101:2008
  *   (propagation by Monte Carlo)
  */

@@ -12,6 +12,11 @@ import type { Whirl } from './types.js';
 
 /** The mesh carries this many modes even where fewer are asked for, so that an answer does not hang on the count. */
 const LEAST_MODES = 4;
+
+export interface WhirlSolverOptions {
+  /** Modes solved even where fewer are asked for: with the usual 4 a mesh too coarse for the fourth is made anew. */
+  readonly leastModes?: number;
+}
 /** A finer mesh carries this many times the frequency; a fixed step lets several excitations share it. */
 const FINER = 2;
 const MOST_MESHES = 8;
@@ -49,7 +54,11 @@ export interface WhirlSolver {
  *
  * @param caller - the public function, for its refusals
  */
-export function whirlSolver(line: ShaftLine, caller: string): WhirlSolver {
+export function whirlSolver(
+  line: ShaftLine,
+  caller: string,
+  { leastModes = LEAST_MODES }: WhirlSolverOptions = {},
+): WhirlSolver {
   const models = new Map<number, FactoredModel>();
   const solved = new Map<string, VectorSample[]>();
   const modelAt = (frequency: number): FactoredModel => {
@@ -58,8 +67,8 @@ export function whirlSolver(line: ShaftLine, caller: string): WhirlSolver {
     return known;
   };
   const solve = ({ order, whirl, count }: WhirlPencil): SolvedWhirl => {
-    const wanted = Math.max(LEAST_MODES, count);
-    let frequency = expectedFrequency(line, wanted);
+    const wanted = Math.max(leastModes, count);
+    let frequency = expectedFrequency(line, Math.max(LEAST_MODES, count));
     for (let meshes = 1; ; meshes++) {
       const { model, factor } = modelAt(frequency);
       const turning = (whirl === 'forward' ? -1 : 1) / order;
