@@ -62,7 +62,8 @@ describe.skipIf(!present)('small fan with weights (shared/data/fan-unbalance)', 
     const { confidence } = estimateSpeed(text('fan-unbalance/weights-3-speed-050.csv'), {
       range: [TURN * 5, TURN * 24],
     });
-    expect(confidence).toBeLessThan(0.25);
+    // A claim is what is likelier right than wrong.
+    expect(confidence).toBeLessThan(0.5);
   });
 });
 

@@ -26,10 +26,36 @@ export function readLine(spectrum: LineSpectrum, frequency: number, probability:
   const threshold = fUpperQuantile(probability, [2 * spectrum.averages, spectrum.floorDegrees[line] ?? 1]);
   return {
     amplitude: Math.SQRT2 * magnitude,
-    amplitudeError: Math.SQRT2 * magnitudeError(magnitude, { noise, averages: spectrum.amplitudeAverages }),
+    amplitudeError:
+      Math.SQRT2 *
+      Math.hypot(
+        magnitudeError(magnitude, { noise, averages: spectrum.amplitudeAverages }),
+        smear(spectrum, frequency, magnitude),
+      ),
     floor: Math.sqrt(2 * noise),
     seen: power > threshold * noise && power > 0 && !isFlank(spectrum, frequency, power),
   };
+}
+
+/** Lines on either side whose power a steady line keeps: the main lobe of the Hann window. */
+const LOBE = 2;
+/** Σ |W(k)|² over the lines a quarter apart within that, in lines: 1.5 but for side lobes. */
+const LOBE_AREA = 1.5;
+
+/**
+ * By how much a line is less high than its area lets expect, because its frequency moved: root of area less height, where the noise
+ * does not explain it.
+ */
+function smear(spectrum: LineSpectrum, frequency: number, magnitude: number): number {
+  const { resolution, padding, floor } = spectrum;
+  const centre = Math.round((frequency / resolution) * padding);
+  const noise = floor[Math.round(frequency / resolution)] ?? 0;
+  let area = 0;
+  for (let k = centre - LOBE * padding; k <= centre + LOBE * padding; k++)
+    area += ((spectrum.power[k] ?? 0) - noise) / padding;
+  // The area gathers noise of four lines, which its own scatter must not be taken for a smear.
+  const chance = (noise + Math.sqrt(noise) * magnitude) / Math.sqrt(spectrum.averages);
+  return Math.max(0, Math.sqrt(Math.max(0, area / LOBE_AREA - chance)) - magnitude);
 }
 
 /** Whether the power here is that of a stronger line beside it, or what one further off leaks. */

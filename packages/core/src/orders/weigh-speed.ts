@@ -20,6 +20,8 @@ export interface WeighedSpeed {
 
 /** Lines that a recording is expected to hold which have nothing to do with the shaft: hull, mains, another machine. */
 const STRANGERS = 2;
+/** Chance that a recording holds hum at a given mains frequency; our judgement. */
+const ON_MAINS = 0.1;
 
 /**
  * How well one shaft frequency explains the lines of a recording.
@@ -39,15 +41,18 @@ export function weighSpeed(frequency: number, lines: readonly Line[], options: W
     // A folded line has come through whatever stands before the converter, so it is less to be expected.
     const likely = actual > options.sampleRate / 2 ? chance / 2 : chance;
     if (line === undefined) score += Math.log(1 - likely);
-    else
-      score +=
-        line.weight * Math.log((likely * (highest - lowest)) / (STRANGERS * 2 * reachOf(line, actual)));
+    else score += line.weight * Math.log(likely / strangeness(line, actual, highest - lowest));
   }
   return {
     frequency: fitted,
     score,
     orders: matches.filter(({ line }) => line !== undefined).map(({ order }) => order),
   };
+}
+
+/** How many strangers are to be expected within reach of a line. */
+function strangeness(line: Line, actual: number, band: number): number {
+  return (STRANGERS * 2 * reachOf(line, actual)) / band + (line.onMains ? ON_MAINS : 0);
 }
 
 interface Match extends ExpectedOrder {
