@@ -77,12 +77,28 @@ export const appStyles = css`
       overflow: visible;
     }
   }
+  /* On paper only the leaf: bar, drawing, tabs and ruler are for working. */
   @media print {
     :host {
+      display: block;
       height: auto;
+      min-height: 0;
+      background: none;
+    }
+    header,
+    nav,
+    section[aria-label='Drawing of the line'],
+    section[aria-label='Shaft speed'],
+    .notice {
+      display: none;
     }
     main {
       overflow: visible;
+      background: none;
+    }
+    .leaf {
+      padding: 0;
+      max-width: none;
     }
   }
 `;

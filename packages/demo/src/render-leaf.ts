@@ -1,7 +1,8 @@
-import type { ShaftLine } from '@sternline/core';
+import type { Assessment, ShaftLine } from '@sternline/core';
 import { html, nothing } from 'lit';
 import './leaves/compare-leaf.js';
 import './leaves/line-leaf.js';
+import './leaves/sheet-leaf.js';
 import './leaves/turning-leaf.js';
 import './leaves/whirl-leaf.js';
 import { judgeLine } from './model/judge-line.js';
@@ -16,6 +17,7 @@ export const LEAVES = [
   { value: 'whirl', label: 'Whirl' },
   { value: 'trials', label: 'Trials' },
   { value: 'compare', label: 'Side by side' },
+  { value: 'sheet', label: 'Work sheet' },
 ];
 
 /** What the leaves show. */
@@ -59,15 +61,7 @@ export function renderLeaf(leaf: string, state: PageState) {
         .speed=${speed}
       ></line-leaf>`;
     case 'turning':
-      return html`<turning-leaf
-        .line=${open.line}
-        .turn=${state.turn}
-        .assessment=${assessment}
-        .speed=${speed}
-        .measures=${open.measures ?? NO_MEASURES}
-        .units=${units}
-        ?stale=${stale}
-      ></turning-leaf>`;
+      return renderTurning(state, assessment);
     case 'whirl':
       return html`<whirl-leaf
         .line=${open.line}
@@ -84,7 +78,33 @@ export function renderLeaf(leaf: string, state: PageState) {
         .wantedSpeed=${speed}
         .units=${units}
       ></compare-leaf>`;
+    case 'sheet':
+      return renderSheet(state, assessment);
     default:
       return nothing;
   }
+}
+
+function renderTurning({ open, speed, turn, project, draft }: PageState, assessment: Assessment | undefined) {
+  return html`<turning-leaf
+    .line=${open.line}
+    .turn=${turn}
+    .assessment=${assessment}
+    .speed=${speed}
+    .measures=${open.measures ?? NO_MEASURES}
+    .units=${project.units}
+    ?stale=${draft !== undefined}
+  ></turning-leaf>`;
+}
+
+function renderSheet({ project, open, speed, draft }: PageState, assessment: Assessment | undefined) {
+  return html`<sheet-leaf
+    .line=${open.line}
+    .measures=${open.measures ?? NO_MEASURES}
+    .assessment=${assessment}
+    .speed=${speed}
+    .project=${project.name}
+    .units=${project.units}
+    ?stale=${draft !== undefined}
+  ></sheet-leaf>`;
 }

@@ -157,6 +157,15 @@ export const shared = css`
   details[open] > summary::before {
     content: '−';
   }
+  @media print {
+    .scroll {
+      overflow: visible;
+    }
+    th,
+    td {
+      padding-block: 0.125rem;
+    }
+  }
   .unseen {
     position: absolute;
     width: 1px;

@@ -35,13 +35,24 @@ export const tokens = css`
     --radius: 2px;
   }
 
+  @media print {
+    :root {
+      color-scheme: light;
+      --paper: #fff;
+      --sheet: #fff;
+      --text-small: 8.5pt;
+      --text: 9.5pt;
+      --text-large: 13pt;
+    }
+  }
+
   @media (max-width: 40rem) {
     :root {
       --text-large: 1.125rem;
     }
   }
 
-  @media (prefers-color-scheme: dark) {
+  @media screen and (prefers-color-scheme: dark) {
     :root {
       --paper: #0c2340;
       --sheet: #0f2a4c;
