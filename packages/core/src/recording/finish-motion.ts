@@ -8,6 +8,7 @@ import { motionNotes } from './motion-notes.js';
 import { ontoEvenBase, type EvenRows } from './onto-even-base.js';
 import { type RawColumns } from './read-columns.js';
 import { RecordingError } from './recording-error.js';
+import { evenLength } from './resample-evenly.js';
 import { roundingStep } from './rounding-step.js';
 import { scanSamples } from './scan-samples.js';
 import { type Scale } from './scale-axes.js';
@@ -31,6 +32,7 @@ const RANGES = [2, 4, 8, 16];
 
 /** Makes the recording out of ordered rows: gaps filled, SI, quality looked at as recorded, uniform base. */
 export function finishMotion({ table, plan, raw, scale, laid, name }: Parts): Recording {
+  refuseVast(laid);
   const filled = laid.axes.map((axis) => inUnits(spreadRows(axis, laid.fitted.missing), scale.factor));
   const runs = filled.flatMap(fillStraight).filter(({ count }) => count > LONGEST_PATCH);
   const recorded = filled.map((samples, i) => ({ name: channelName(plan, i), unit: scale.unit, samples }));
@@ -120,6 +122,21 @@ function withUnit(
   const axis =
     reading.role === 'x' || reading.role === 'y' || reading.role === 'z' || reading.role === 'sound';
   return axis ? { ...reading, unit: scale.fileUnit } : reading;
+}
+
+/** Samples for each row beyond which the stamps cannot be those of the rows. */
+const MOST_FOR_ROW = 12;
+
+function refuseVast({ axes, fitted }: LaidRows): void {
+  const rows = axes[0]?.length ?? 0;
+  const counted = fitted.missing.reduce((sum, { count }) => sum + count, rows);
+  const laid = fitted.times ? evenLength({ times: fitted.times, period: fitted.period }) : 0;
+  if (Math.max(counted, laid) <= MOST_FOR_ROW * rows + 100_000) return;
+  throw new RecordingError('readDelimited', {
+    code: 'bad-time',
+    found: `the stamps of ${rows} rows span ${Math.max(counted, laid)} samples.`,
+    remedy: 'Give options.sampleRate in Hz, or name another time column in options.columns.time.',
+  });
 }
 
 function nothingLeft(): RecordingError {

@@ -24,8 +24,11 @@ export function longestPiece(stamps: Float64Array): Piece {
   const excess = pauses.reduce((sum, pause) => (pause > 2 * likely ? sum + pause : sum), 0);
   if (likely > 0 && excess <= Math.max(2 * n, ALWAYS_FILLED) * likely) return { from: 0, to: n };
   const sorted = pauses.slice().sort();
-  const usual = sorted.subarray(0, sorted.length - Math.min(8, Math.floor(n / 10)));
-  const typical = usual.reduce((sum, pause) => sum + pause, 0) / Math.max(usual.length, 1);
+  const odd = Math.min(8, Math.max(1, Math.floor(n / 10)));
+  const usual = sorted.subarray(0, Math.max(1, sorted.length - odd));
+  const mean = usual.reduce((sum, pause) => sum + pause, 0) / usual.length;
+  // Among few rows one wrong stamp makes the mean anything; the median holds unless most stamps are equal.
+  const typical = likely > 0 ? Math.min(mean, 4 * likely) : mean;
   const allowed = Math.max(2 * n, ALWAYS_FILLED) * typical;
   let total = 0;
   let longest = Infinity;
