@@ -13,7 +13,7 @@ import type {
 } from './elements/events.js';
 import './elements/tab-bar.js';
 import { FileDrop } from './file-drop.js';
-import type { AdviceChangedEvent, LineAddedEvent } from './leaves/advice-events.js';
+import type { AdviceChangedEvent, LineAddedEvent, TolerancesChangedEvent } from './leaves/advice-events.js';
 import type {
   LineCopiedEvent,
   LineEditedEvent,
@@ -101,6 +101,10 @@ export class AppRoot extends LitElement {
           this.desk.change(withAdded(project, open, event.line));
           this.notice = `“${event.line.name}” is now a layout of its own, and open. Undo takes it away.`;
         }}
+        @tolerances-changed=${({ tolerances }: TolerancesChangedEvent) => {
+          this.desk.change({ ...project, tolerances });
+        }}
+        @wanted-speed=${this.onWantedSpeed}
         @line-copied=${this.onLineCopied}
         @line-opened=${this.onLineOpened}
         @line-removed=${(event: LineRemovedEvent) => {

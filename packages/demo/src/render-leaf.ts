@@ -6,6 +6,7 @@ import './leaves/sheet-leaf.js';
 import './leaves/turning-leaf.js';
 import './leaves/whirl-leaf.js';
 import { judgeLine } from './model/judge-line.js';
+import { SHED_TOLERANCES } from './model/layout-tolerances.js';
 import type { LineMeasures } from './model/measures.js';
 import type { Project, ProjectLine } from './model/project.js';
 import type { Draft } from './project-desk.js';
@@ -74,6 +75,8 @@ export function renderLeaf(leaf: string, state: PageState) {
     case 'compare':
       return html`<compare-leaf
         .lines=${project.lines}
+        .trials=${project.trials}
+        .tolerances=${project.tolerances ?? SHED_TOLERANCES}
         .openLine=${open.id}
         .wantedSpeed=${speed}
         .units=${units}

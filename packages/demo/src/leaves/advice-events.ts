@@ -1,5 +1,6 @@
 import type { ShaftLine } from '@sternline/core';
 import type { LineAdvice } from '../model/advice.js';
+import type { LayoutTolerances } from '../model/layout-tolerances.js';
 
 const OUTWARD: EventInit = { bubbles: true, composed: true };
 
@@ -19,9 +20,18 @@ export class LineAddedEvent extends Event {
   }
 }
 
+/** The user said how far the measures of the layouts may be off. */
+export class TolerancesChangedEvent extends Event {
+  static readonly type = 'tolerances-changed';
+  constructor(readonly tolerances: LayoutTolerances) {
+    super(TolerancesChangedEvent.type, OUTWARD);
+  }
+}
+
 declare global {
   interface HTMLElementEventMap {
     'advice-changed': AdviceChangedEvent;
     'line-added': LineAddedEvent;
+    'tolerances-changed': TolerancesChangedEvent;
   }
 }

@@ -1,17 +1,23 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { compareLayouts, type ComparedFigure, type Comparison } from '../model/compare-layouts.js';
-import type { ProjectLine, Units } from '../model/project.js';
-import { formatFigure } from '../model/units.js';
+import type { PropertyValues } from 'lit';
+import { compareLayouts, type LayoutComparison } from '../model/compare-layouts.js';
+import { layoutTolerances, SHED_TOLERANCES, type LayoutTolerances } from '../model/layout-tolerances.js';
+import type { ProjectLine, Trial, Units } from '../model/project.js';
 import { shared } from '../styles/shared.js';
-import { compareSentence } from './compare-words.js';
-import { LineCopiedEvent, LineOpenedEvent } from './leaf-events.js';
-import { VERDICT_SIGNS, verdictName } from './verdict-words.js';
+import { adviceProgress } from './advice-progress.js';
+import { AdviceTask } from './advice-task.js';
+import './compare-spread.js';
+import './compare-table.js';
+import './compare-trials.js';
+import { chanceSentence, compareSentence, listNames } from './compare-words.js';
+import { LineCopiedEvent } from './leaf-events.js';
+import './remedy-section.js';
 
 /** How many layouts fit side by side. */
 const MOST = 4;
 
-/** Two to four layouts at the wanted speed, figure by figure. */
+/** Two to four layouts at the wanted speed, what would change the open one most, and what a change did. */
 @customElement('compare-leaf')
 export class CompareLeaf extends LitElement {
   static override styles = [
@@ -44,39 +50,29 @@ export class CompareLeaf extends LitElement {
         height: 1.25rem;
         flex: none;
       }
-      thead th {
-        font-size: var(--text);
-        min-width: 9rem;
-        max-width: 14rem;
-      }
-      tbody th {
-        min-width: 7rem;
-        max-width: 16rem;
-        position: sticky;
-        left: 0;
-        background: var(--sheet);
-      }
-      td.best {
-        font-weight: 600;
-        text-decoration: underline;
-        text-decoration-thickness: 2px;
-        text-underline-offset: 0.2em;
-      }
-      .open {
-        text-align: start;
-        padding-inline: 0.5rem;
-      }
-      td {
-        padding-right: 1.5rem;
+      compare-spread {
+        display: block;
+        margin-bottom: var(--gap);
       }
     `,
   ];
 
   @property({ attribute: false }) lines: readonly ProjectLine[] = [];
+  @property({ attribute: false }) trials: readonly Trial[] = [];
   @property() openLine = '';
   @property({ type: Number }) wantedSpeed = 0;
+  @property({ attribute: false }) tolerances: LayoutTolerances = SHED_TOLERANCES;
   @property() units: Units = 'metric';
   @state() private picked: readonly string[] | undefined;
+
+  private readonly spread = new AdviceTask(this, 'compareLayouts');
+
+  // A layout that is opened here joins those on show, where there is room.
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { picked, openLine } = this;
+    if (!changed.has('openLine') || !picked || picked.includes(openLine)) return;
+    this.picked = [...picked.slice(0, MOST - 1), openLine];
+  }
 
   protected override render() {
     const picked = this.pickedLines();
@@ -88,19 +84,34 @@ export class CompareLeaf extends LitElement {
           : html`<p class="sentence">Pick two to four layouts to set side by side.</p>`
       }
       ${this.renderPicks(picked)}
+      <compare-spread .tolerances=${this.tolerances} units=${this.units}></compare-spread>
       <p class="hint">To try a change, duplicate a layout, change the copy under Line, and come back here.</p>
       <button type="button" @click=${() => this.dispatchEvent(new LineCopiedEvent(this.openLine))}>
         Duplicate the open layout
       </button>
+      ${this.renderRemedies()}
+      <compare-trials .trials=${this.trials} .lines=${this.lines}></compare-trials>
     `;
   }
 
-  /** Until the user picks, the first four with the open one among them. */
+  private renderRemedies() {
+    const open = this.lines.find(({ id }) => id === this.openLine);
+    if (!open) return nothing;
+    return html`<remedy-section
+      .line=${open.line}
+      .wantedSpeed=${this.wantedSpeed}
+      units=${this.units}
+    ></remedy-section>`;
+  }
+
+  /** The open one in front; until the user picks, with the first three others. */
   private pickedLines(): readonly ProjectLine[] {
-    const { lines, picked } = this;
-    if (picked) return lines.filter(({ id }) => picked.includes(id));
-    const others = lines.filter(({ id }) => id !== this.openLine).slice(0, MOST - 1);
-    return lines.filter((entry) => entry.id === this.openLine || others.includes(entry));
+    const { lines, picked, openLine } = this;
+    const others = lines.filter(({ id }) => id !== openLine);
+    const chosen = picked
+      ? lines.filter(({ id }) => picked.includes(id))
+      : lines.filter((entry) => entry.id === openLine || others.slice(0, MOST - 1).includes(entry));
+    return [...chosen].sort((a, b) => Number(b.id === openLine) - Number(a.id === openLine));
   }
 
   private renderPicks(picked: readonly ProjectLine[]): TemplateResult {
@@ -125,62 +136,34 @@ export class CompareLeaf extends LitElement {
   }
 
   private renderComparison(picked: readonly ProjectLine[]): TemplateResult {
-    const comparison = compareLayouts(picked, this.wantedSpeed);
+    const { wantedSpeed: speed, units } = this;
+    const entered = compareLayouts(picked, speed);
+    const { entries, left } = entered;
+    const missing = left.length > 0 ? `${listNames(left)} could not be computed.` : '';
+    if (!entered.comparison) return html`<p class="sentence">${missing}</p>`;
+    const state = this.spreadOf(entered);
+    const comparison = state.kind === 'done' && state.answer ? state.answer : entered.comparison;
     return html`
-      <p class="sentence">${compareSentence(comparison, this.wantedSpeed, this.units)}</p>
-      <div class="scroll" tabindex="0" role="region" aria-label="Layouts side by side">
-        <table>
-          <caption class="unseen">
-            Layouts side by side at ${formatFigure(this.wantedSpeed, 'speed', this.units)}
-          </caption>
-          <thead>
-            <tr>
-              <td></td>
-              ${picked.map((entry) => this.renderHead(entry))}
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <th scope="row">At ${formatFigure(this.wantedSpeed, 'speed', this.units)}</th>
-              ${comparison.assessments.map((one) => html`<td>${one ? `${VERDICT_SIGNS[one.verdict]} ${verdictName(one)}` : 'not computed'}</td>`)}
-            </tr>
-            ${comparison.figures.map((figure) => this.renderFigure(figure, comparison))}
-          </tbody>
-        </table>
-      </div>
-      <p class="hint">Best of a row: underlined and marked ★.</p>
+      <p class="sentence">${compareSentence(comparison, speed, units)} ${missing}</p>
+      ${adviceProgress(state, this.spread, 'Drawing each layout 200 times, its measures off by as much as they may be')}
+      ${state.kind === 'done' ? html`<p>${chanceSentence(comparison)}</p>` : nothing}
+      <compare-table
+        .comparison=${comparison}
+        .entries=${entries}
+        .openLine=${this.openLine}
+        .wantedSpeed=${speed}
+        units=${units}
+      ></compare-table>
     `;
   }
 
-  private renderHead({ id, line }: ProjectLine): TemplateResult {
-    const open = id === this.openLine;
-    return html`<th scope="col">
-      <button
-        type="button"
-        class="plain open"
-        aria-current=${open ? 'true' : 'false'}
-        title="Open this layout"
-        @click=${() => this.dispatchEvent(new LineOpenedEvent(id))}
-      >
-        ${line.name}
-      </button>
-    </th>`;
-  }
-
-  private renderFigure(
-    { name, quantity, values, best }: ComparedFigure,
-    { names }: Comparison,
-  ): TemplateResult {
-    return html`<tr>
-      <th scope="row">${name}</th>
-      ${names.map((_, index) => {
-        const value = values[index];
-        const top = best.includes(index);
-        return html`<td class=${top ? 'best' : ''}>
-          ${value === undefined ? 'none' : formatFigure(value, quantity, this.units)}${top ? ' ★' : ''}
-        </td>`;
-      })}
-    </tr>`;
+  private spreadOf({ entries }: LayoutComparison) {
+    const { wantedSpeed: speed, tolerances } = this;
+    const lines = entries.map(({ line }) => line);
+    return this.spread.of([speed, tolerances, ...lines], () => ({
+      lines,
+      options: { speed, tolerances: lines.map((line) => layoutTolerances(line, tolerances)) },
+    }));
   }
 
   private toggle(id: string, picked: readonly ProjectLine[]): void {

@@ -1,12 +1,18 @@
 import {
   calibrateLine,
+  compareLines,
   compareRecordings,
   orderAmplitudes,
+  proposeRemedies,
   type CalibrateLineOptions,
+  type CompareLinesOptions,
   type CompareRecordingsOptions,
   type LineCalibration,
+  type LineComparison,
   type Recording,
   type RecordingComparison,
+  type Remedy,
+  type RemedyOptions,
   type ShaftLine,
 } from '@sternline/core';
 
@@ -21,11 +27,17 @@ export interface FirstOrder {
 
 /** The costly work of giving advice: what each piece is asked and answers, all of it plain data. */
 export interface AdviceDesk {
+  compareLayouts(input: {
+    readonly lines: readonly ShaftLine[];
+    readonly options: CompareLinesOptions;
+  }): LineComparison;
   compareTrials(input: {
     readonly before: Recording;
     readonly after: Recording;
     readonly options: CompareRecordingsOptions;
   }): RecordingComparison;
+  /** Changes to a line, the best worth first. */
+  remedies(input: { readonly line: ShaftLine; readonly options: RemedyOptions }): Remedy[];
   calibrate(input: { readonly line: ShaftLine; readonly options: CalibrateLineOptions }): LineCalibration;
   firstOrder(input: {
     readonly recording: Recording;
@@ -38,7 +50,9 @@ export interface AdviceDesk {
 
 /** The same work wherever it is done: in the worker, or on the page where there is none. */
 export const adviceDesk: AdviceDesk = {
+  compareLayouts: ({ lines, options }) => compareLines(lines, options),
   compareTrials: ({ before, after, options }) => compareRecordings(before, after, options),
+  remedies: ({ line, options }) => proposeRemedies(line, options),
   calibrate: ({ line, options }) => calibrateLine(line, options),
   firstOrder: ({ recording, speed, channel }) => {
     const { orders } = orderAmplitudes({ recording, speed, orders: [1] });

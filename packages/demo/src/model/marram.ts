@@ -115,7 +115,7 @@ function withLessOverhang(line: ShaftLine): ShaftLine {
   });
 }
 
-/** Three runs of the line as built: where it shakes most, by sound and by motion, and lower down. */
+/** Runs of the line as built: where it shakes most, by sound and by motion; lower down; and with its propeller balanced. */
 export function marramTrials(): Trial[] {
   const loud = 3700 * RPM;
   const slow = 1800 * RPM;
@@ -128,6 +128,12 @@ export function marramTrials(): Trial[] {
     }),
     simulated('marram-motion', 'Bath, 3 700 rpm, motion', { ...PHONE, speed: loud, seed: 11 }),
     simulated('marram-slow', 'Bath, 1 800 rpm, motion', { ...PHONE, speed: slow, seed: 12 }),
+    simulated('marram-balanced', 'Bath, 3 700 rpm, motion, propeller balanced', {
+      ...PHONE,
+      speed: loud,
+      seed: 14,
+      line: withBalancedPropeller(exampleLine()),
+    }),
   ];
 }
 
@@ -145,8 +151,18 @@ const PHONE = {
 
 const SOUND = { kind: 'sound', duration: 6, sampleRate: 8000, hullMass: HELD } as const;
 
-function simulated(id: string, name: string, options: SimulationOptions & { readonly speed: number }): Trial {
-  const { recording } = simulateTrial(exampleLine(), { ...options, name });
+/** A fifth of the unbalance is left. */
+function withBalancedPropeller(line: ShaftLine): ShaftLine {
+  return changePropellerShaft(line, line.name, (shaft) => ({
+    ...shaft,
+    discs: shaft.discs.map((disc) => ({ ...disc, unbalance: 0.2 * (disc.unbalance ?? 0) })),
+  }));
+}
+
+type SimulatedRun = SimulationOptions & { readonly speed: number; readonly line?: ShaftLine };
+
+function simulated(id: string, name: string, { line = exampleLine(), ...options }: SimulatedRun): Trial {
+  const { recording } = simulateTrial(line, { ...options, name });
   return {
     id,
     name,

@@ -1,7 +1,7 @@
 import { parseShaftLine, ShaftLineError } from '@sternline/core';
 import type { Project, ProjectLine, Trial } from './project.js';
 import { asFields, asText, isPositive, type Fields } from './plain-data.js';
-import { readAdvice } from './read-advice.js';
+import { readAdvice, readTolerances } from './read-advice.js';
 import { readMeasures } from './read-measures.js';
 import type { RecordingPart } from './recording-part.js';
 import { readRecording } from './read-recording.js';
@@ -51,6 +51,7 @@ export function checkProject(value: unknown): Project {
   if (!isPositive(wantedSpeed)) faults.push('The wanted speed is not a number greater than 0.');
   if (faults.length > 0 || !isPositive(wantedSpeed)) throw new ProjectFileError(faults);
   const open = asText(data['openLine']);
+  const tolerances = readTolerances(data['tolerances']);
   return {
     format: 'sternline-project',
     version: 1,
@@ -58,6 +59,7 @@ export function checkProject(value: unknown): Project {
     note: asText(data['note']),
     units: data['units'] === 'inch' ? 'inch' : 'metric',
     wantedSpeed,
+    ...(tolerances ? { tolerances } : {}),
     lines,
     openLine: lines.some((line) => line.id === open) ? open : (lines[0]?.id ?? ''),
     trials,
@@ -134,6 +136,7 @@ function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[]
     return [];
   }
   const speed = entry['speed'];
+  const granted: unknown = entry['granted'];
   const part = readPart(asFields(entry['part']), recording.sampling.duration);
   return [
     {
@@ -143,6 +146,7 @@ function readTrial(entry: Fields | undefined, { index, faults }: Place): Trial[]
       ...(isPositive(speed) ? { speed } : {}),
       note: asText(entry['note']),
       simulated: entry['simulated'] === true,
+      ...(Array.isArray(granted) ? { granted: granted.map(asText).filter(Boolean) } : {}),
       ...(part ? { part } : {}),
       recording,
     },

@@ -1,5 +1,6 @@
 import type { Recording, ShaftLine } from '@sternline/core';
 import type { LineAdvice } from './advice.js';
+import type { LayoutTolerances } from './layout-tolerances.js';
 import type { LineMeasures } from './measures.js';
 import type { RecordingPart } from './recording-part.js';
 
@@ -27,6 +28,8 @@ export interface Trial {
   readonly note: string;
   /** Whether it was computed from the line with a stated seed rather than recorded. */
   readonly simulated: boolean;
+  /** What the device granted, in sentences, where the page itself recorded it. */
+  readonly granted?: readonly string[];
   /** The stretch that is read; the whole unless given. */
   readonly part?: RecordingPart;
   readonly recording: Recording;
@@ -41,6 +44,8 @@ export interface Project {
   readonly units: Units;
   /** rad/s */
   readonly wantedSpeed: number;
+  /** How far the measures of every line may be off, where the builder has said so. */
+  readonly tolerances?: LayoutTolerances;
   readonly lines: readonly ProjectLine[];
   /** Id of the line that is being worked on. */
   readonly openLine: string;

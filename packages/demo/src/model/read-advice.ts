@@ -7,6 +7,7 @@ import {
   type LineAdvice,
   type RunReading,
 } from './advice.js';
+import { SHED_TOLERANCES, type LayoutTolerances } from './layout-tolerances.js';
 import { asFields, asText, isPositive, type Fields } from './plain-data.js';
 
 /**
@@ -22,6 +23,17 @@ export function readAdvice(value: unknown): LineAdvice | undefined {
   const balance = readBalance(asFields(fields['balance']));
   const calibration = readCalibration(asFields(fields['calibration']));
   return { ...(balance ? { balance } : {}), ...(calibration ? { calibration } : {}) };
+}
+
+/** Reads how far a project file says that measures may be off; what is not said stays at its usual value. */
+export function readTolerances(value: unknown): LayoutTolerances | undefined {
+  const fields = asFields(value);
+  if (!fields) return undefined;
+  const given = (['place', 'diameter', 'angle'] as const).flatMap((name) => {
+    const tolerance = fields[name];
+    return tolerance === 0 || isPositive(tolerance) ? [[name, tolerance] as const] : [];
+  });
+  return { ...SHED_TOLERANCES, ...Object.fromEntries(given) };
 }
 
 const SIZES = ['speed', 'rotorMass', 'radius', 'mass'] as const;
