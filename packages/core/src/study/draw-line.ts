@@ -19,13 +19,14 @@ const MOST_DRAWS = 1000;
 export function toleranceAxes(
   line: ShaftLine,
   tolerances: Readonly<Record<string, Tolerance>>,
+  caller = 'toleranceStudy',
 ): ToleranceAxis[] {
   return Object.entries(tolerances).map(([path, tolerance]) => {
     const at = numberAt(path);
     const nominal = at.read(line);
     const wide = typeof tolerance === 'number' ? tolerance : tolerance.standardDeviation;
     if (!(Number.isFinite(wide) && wide >= 0)) {
-      throw refusal(`toleranceStudy: tolerances['${path}']`, 'a finite number of at least 0', wide);
+      throw refusal(`${caller}: tolerances['${path}']`, 'a finite number of at least 0', wide);
     }
     const draw =
       typeof tolerance === 'number'
@@ -44,7 +45,11 @@ export interface DrawnLine {
 /** A line with every measure drawn within its tolerance; one that cannot be built is drawn anew. */
 export function drawLine(
   line: ShaftLine,
-  { axes, random }: { readonly axes: readonly ToleranceAxis[]; readonly random: Random },
+  {
+    axes,
+    random,
+    caller = 'toleranceStudy',
+  }: { readonly axes: readonly ToleranceAxis[]; readonly random: Random; readonly caller?: string },
 ): DrawnLine {
   for (let redrawn = 0; redrawn < MOST_DRAWS; redrawn++) {
     const values = axes.map((axis) => axis.draw(random));
@@ -53,7 +58,7 @@ export function drawLine(
   }
   const widest = axes.map(({ at }) => at.path).join(', ');
   throw new RangeError(
-    `toleranceStudy: tolerances must leave lines that can be built, got none in ${MOST_DRAWS} draws of ${widest}`,
+    `${caller}: tolerances must leave lines that can be built, got none in ${MOST_DRAWS} draws of ${widest}`,
   );
 }
 

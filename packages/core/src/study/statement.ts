@@ -35,6 +35,12 @@ export function formatFigure(figure: Figure): string {
       return Math.abs(value) < 1 ? `${digits(value * 1000, 3)} N·mm` : `${digits(value, 3)} N·m`;
     case 'speed-angle':
       return `${digits((value * 5400) / Math.PI ** 2, 2)} rpm × degrees`;
+    case 'mass':
+      return `${digits(value * 1000, 3)} g`;
+    case 'force':
+      return `${digits(value, 3)} N`;
+    case 'voltage':
+      return `${digits(value, 3)} V`;
     case 'share':
       return `${digits(value * 100, 2)} %`;
     case 'ratio':

@@ -16,9 +16,23 @@ export interface Figure {
   readonly quantity: Quantity;
 }
 
-/** speed rad/s · angle rad · length m · frequency Hz · torque N·m · speed-angle rad²/s · share, ratio and count dimensionless. */
+/**
+ * speed rad/s · angle rad · length m · frequency Hz · torque N·m · speed-angle rad²/s · mass kg · force N · voltage V ·
+ * share, ratio and count dimensionless.
+ */
 export type Quantity =
-  'speed' | 'angle' | 'length' | 'frequency' | 'torque' | 'speed-angle' | 'share' | 'ratio' | 'count';
+  | 'speed'
+  | 'angle'
+  | 'length'
+  | 'frequency'
+  | 'torque'
+  | 'speed-angle'
+  | 'mass'
+  | 'force'
+  | 'voltage'
+  | 'share'
+  | 'ratio'
+  | 'count';
 
 /** A sentence whose figures are kept apart, so that each reader can have their own units. */
 export interface Statement {
