@@ -38,11 +38,8 @@ describe('AnalysisClient without a worker', () => {
     const opened = await client.open(file(), choices, () => undefined);
     if (opened.outcome.kind !== 'read') throw new Error('not read');
     const recording: Recording = opened.outcome.recording;
-    const analysis = await client.analyse(
-      { key: 'a', recording },
-      { wantedSpeed: 600, speed: 40 * Math.PI },
-      () => undefined,
-    );
+    const known = { wantedSpeed: 600, speed: 40 * Math.PI };
+    const analysis = await client.analyse(recording, known, () => undefined);
     expect(analysis.speedFrom).toBe('given');
   });
 });

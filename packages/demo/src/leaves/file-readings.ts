@@ -12,7 +12,12 @@ export interface ReadFile extends Opened {
   readonly choices: AnalysisChoices;
   /** The trial that was read again, where it was one. */
   readonly trialId: string | undefined;
+  /** What the device granted, where the page itself recorded it. */
+  readonly granted: readonly string[] | undefined;
 }
+
+/** What is known of a file beside its content. */
+export type FileTold = Partial<Pick<PendingFile, 'trialId' | 'choices' | 'granted'>>;
 
 /** What the readings need of the leaf. */
 export interface ReadingHost {
@@ -39,11 +44,10 @@ export class FileReadings implements ReactiveController {
   }
 
   /** Takes files in, to be read in turn. */
-  add(files: readonly File[], again?: { readonly trialId: string; readonly choices: ReadChoices }): void {
+  add(files: readonly File[], told: FileTold = {}): void {
     const added = files.map((file): PendingFile => {
       this.made += 1;
-      const target = again ? { trialId: again.trialId } : {};
-      return { key: String(this.made), file, choices: again?.choices ?? {}, ...target };
+      return { choices: {}, ...told, key: String(this.made), file };
     });
     this.pending = [...this.pending, ...added];
     for (const one of added) void this.read(one);
@@ -58,9 +62,12 @@ export class FileReadings implements ReactiveController {
   }
 
   private async read(one: PendingFile): Promise<void> {
-    const { key, file, choices, trialId } = one;
-    const target = trialId === undefined ? {} : { trialId };
-    const base: PendingFile = { key, file, choices, ...target };
+    const { key, file, choices, trialId, granted } = one;
+    const base: PendingFile = {
+      ...{ key, file, choices },
+      ...(trialId === undefined ? {} : { trialId }),
+      ...(granted === undefined ? {} : { granted }),
+    };
     this.show({ ...base, progress: { share: 0, doing: `Opening ${file.name}` } });
     try {
       const analysis = this.leaf.choices(trialId);
@@ -74,7 +81,7 @@ export class FileReadings implements ReactiveController {
         return;
       }
       this.drop(key);
-      this.leaf.done({ ...opened, file, choices: analysis, trialId });
+      this.leaf.done({ ...opened, file, choices: analysis, trialId, granted });
     } catch (error) {
       this.show(
         error instanceof CancelledError ? { ...base, cancelled: true } : { ...base, stopped: fault(error) },

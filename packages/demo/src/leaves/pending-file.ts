@@ -14,4 +14,6 @@ export interface PendingFile {
   readonly cancelled?: boolean;
   /** The trial that is read again, where it is one. */
   readonly trialId?: string;
+  /** What the device granted, where the page itself recorded it. */
+  readonly granted?: readonly string[];
 }

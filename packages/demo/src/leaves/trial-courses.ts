@@ -55,11 +55,7 @@ export class TrialCourses implements ReactiveController {
     this.host.requestUpdate();
   }
 
-  private async run(
-    id: string,
-    work: { readonly entry: Entry; readonly choices: AnalysisChoices },
-  ): Promise<void> {
-    const { entry, choices } = work;
+  private async run(id: string, entry: Entry): Promise<void> {
     const settle = (state: CourseState) => {
       if (this.entries.get(id) !== entry) return;
       this.entries.set(id, { ...entry, ...state });

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import type { OrderReading, ShaftLine } from '@sternline/core';
 import '../charts/order-table.js';
 import '../charts/spectrum-chart.js';
@@ -13,6 +13,14 @@ import type { Trial } from '../model/project.js';
 import { peakTable } from '../model/peak-table.js';
 import { durationWords, resolutionSentence } from '../model/reading-words.js';
 import { shared } from '../styles/shared.js';
+
+/** The user wants to see another channel. */
+export class ChannelChosenEvent extends Event {
+  static readonly type = 'channel-chosen';
+  constructor(readonly channel: string) {
+    super(ChannelChosenEvent.type, { bubbles: true, composed: true });
+  }
+}
 
 const FOLDED =
   'A broken mark is an order beyond half the sampling rate: it appears there, folded down, and its height is not to be relied on.';
@@ -35,7 +43,8 @@ export class TrialFigures extends LitElement {
   @property({ attribute: false }) trial: Trial | undefined;
   @property({ attribute: false }) analysis: TrialAnalysis | undefined;
   @property({ attribute: false }) line: ShaftLine | undefined;
-  @state() private channel: string | undefined;
+  /** The channel on show; the strongest unless told. */
+  @property() channel: string | undefined;
 
   protected override render() {
     const { trial, analysis } = this;
@@ -108,7 +117,7 @@ export class TrialFigures extends LitElement {
           html`<button
             type="button"
             aria-pressed=${channel === shown.channel ? 'true' : 'false'}
-            @click=${() => (this.channel = channel)}
+            @click=${() => this.dispatchEvent(new ChannelChosenEvent(channel))}
           >
             ${channel}
           </button>`,
@@ -164,5 +173,8 @@ function renderNoSpectrum() {
 declare global {
   interface HTMLElementTagNameMap {
     'trial-figures': TrialFigures;
+  }
+  interface HTMLElementEventMap {
+    'channel-chosen': ChannelChosenEvent;
   }
 }

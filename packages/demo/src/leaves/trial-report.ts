@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { ShaftLine } from '@sternline/core';
 import { TrialChangedEvent, TrialRemovedEvent } from '../elements/events.js';
 import type { TextChangedEvent } from '../elements/events.js';
@@ -8,13 +8,22 @@ import '../elements/progress-bar.js';
 import { answerSentence } from '../model/answer-sentence.js';
 import type { TrialAnalysis } from '../model/analysis-types.js';
 import type { Trial, Units } from '../model/project.js';
+import type { PredictedCritical } from '../model/predicted-criticals.js';
 import { readingSentence } from '../model/reading-words.js';
+import type { AnalysedTrial } from '../model/trial-history.js';
 import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import type { AnalysisState } from './trial-analyses.js';
 import './trial-answer.js';
+import type { CourseState } from './trial-courses.js';
 import './trial-figures.js';
+import type { ChannelChosenEvent } from './trial-figures.js';
+import './trial-levels.js';
+import './trial-pair.js';
+import type { Align } from './trial-pair.js';
+import './trial-quality.js';
 import './trial-reading.js';
+import './trial-run.js';
 import './trial-speed.js';
 import type { SpeedToldEvent } from './trial-speed.js';
 
@@ -85,6 +94,13 @@ export class TrialReport extends LitElement {
   @property({ type: Number }) wantedSpeed = 0;
   @property() units: Units = 'metric';
   @property({ type: Boolean }) rereadable = false;
+  @property({ attribute: false }) course: CourseState = { kind: 'none' };
+  /** Every trial that was analysed. */
+  @property({ attribute: false }) others: readonly AnalysedTrial[] = [];
+  @property({ attribute: false }) trials: readonly Trial[] = [];
+  @property({ attribute: false }) align: Align | undefined;
+  @property({ attribute: false }) criticals: readonly PredictedCritical[] = [];
+  @state() private channel: string | undefined;
 
   protected override render() {
     const { trial, state } = this;
@@ -107,12 +123,55 @@ export class TrialReport extends LitElement {
         <section>
           ${state.analysis ? html`<h4>Why, and what to try next</h4>` : nothing}
           <trial-answer .analysis=${state.analysis}></trial-answer>
-          <trial-reading .recording=${trial.recording} ?rereadable=${this.rereadable}></trial-reading>
         </section>
-        <trial-figures .trial=${trial} .analysis=${state.analysis} .line=${this.line}></trial-figures>
+        ${this.renderFigures(trial)}
+        <section>
+          <trial-quality .trial=${trial} .analysis=${state.analysis}></trial-quality>
+          <trial-reading .recording=${trial.recording} ?rereadable=${this.rereadable}></trial-reading>
+          ${this.renderPair(trial)}
+        </section>
       </div>
       ${this.renderFacts(trial)}
     `;
+  }
+
+  private renderFigures(trial: Trial) {
+    const { analysis } = this.state;
+    if (!analysis) return nothing;
+    return html`<trial-figures
+        .trial=${trial}
+        .analysis=${analysis}
+        .line=${this.line}
+        .channel=${this.channel}
+        @channel-chosen=${(event: ChannelChosenEvent) => {
+          event.stopPropagation();
+          this.channel = event.channel;
+        }}
+      ></trial-figures>
+      <section>
+        <trial-run
+          .trial=${trial}
+          .analysis=${analysis}
+          .state=${this.course}
+          .line=${this.line}
+          .channel=${this.channel}
+          .criticals=${this.criticals}
+          units=${this.units}
+        ></trial-run>
+      </section>
+      <section>
+        <trial-levels .open=${{ trial, analysis }} .others=${this.others} units=${this.units}></trial-levels>
+      </section>`;
+  }
+
+  private renderPair(trial: Trial) {
+    const others = this.trials.filter((one) => one.lineId === trial.lineId && one.id !== trial.id);
+    return html`<trial-pair
+      .trial=${trial}
+      .others=${others}
+      .stretch=${trial.part}
+      .align=${this.align}
+    ></trial-pair>`;
   }
 
   /** Where nobody knows the speed, the answer is no more than a supposition and says so. */

@@ -38,7 +38,7 @@ export const trialsLeafStyles = css`
     overflow: hidden;
     font-weight: 400;
   }
-  trial-intake {
+  .recorder {
     margin-bottom: var(--gap-large);
   }
 `;

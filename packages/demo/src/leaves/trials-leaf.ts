@@ -9,18 +9,24 @@ import { scrollToTop } from '../elements/scroll-to-top.js';
 import { AnalysisClient } from '../model/analysis-client.js';
 import type { LineAdvice } from '../model/advice.js';
 import type { AnalysisChoices, TrialAnalysis } from '../model/analysis-types.js';
+import { predictedCriticals } from '../model/predicted-criticals.js';
 import type { Trial, Units } from '../model/project.js';
 import type { RecordingPart } from '../model/recording-part.js';
 import { startWorker } from '../model/start-worker.js';
 import { trialFromRecording } from '../model/trial-from-recording.js';
+import type { AnalysedTrial } from '../model/trial-history.js';
 import { formatFigure } from '../model/units.js';
 import { shared } from '../styles/shared.js';
 import { FileReadings } from './file-readings.js';
 import type { ReadFile } from './file-readings.js';
 import { TrialAnalyses } from './trial-analyses.js';
+import { TrialCourses } from './trial-courses.js';
 import './trial-intake.js';
 import type { PendingEvent } from './trial-intake.js';
+import './trial-recorder.js';
+import type { RecordedEvent } from './trial-recorder.js';
 import type { ReadAgainEvent } from './trial-reading.js';
+import type { Align } from './trial-pair.js';
 import './trial-report.js';
 import './trials-advice.js';
 import { trialsLeafStyles } from './trials-leaf-styles.js';
@@ -39,7 +45,6 @@ export class TrialsLeaf extends LitElement {
   @property() units: Units = 'metric';
 
   @state() private openId: string | undefined;
-  @state() private stretches: ReadonlyMap<string, RecordingPart> = new Map();
 
   private readonly size = new SizeController(this);
   /** The files that trials of this visit were read from, to be read again with other choices. */
@@ -48,6 +53,7 @@ export class TrialsLeaf extends LitElement {
   private readonly analyses = new TrialAnalyses(this, this.client, (trial, analysis) => {
     this.tellLevels(trial, analysis);
   });
+  private readonly courses = new TrialCourses(this, this.client);
   private readonly readings = new FileReadings(this, this.client, {
     choices: (trialId) => this.choicesFor(this.trials.find((trial) => trial.id === trialId)),
     done: (read) => {
@@ -69,11 +75,18 @@ export class TrialsLeaf extends LitElement {
     const { open } = this;
     // Out of sight, an edit of the line or the wanted speed costs no analysis; in sight it is caught up with.
     if (open && this.size.width > 0) this.analyses.request(open, this.choicesFor(open));
+    if (open && this.size.width > 0) this.requestCourse(open);
     // The ruler shows the levels of every trial; they do not hang on the line, so once is enough.
     for (const trial of this.trials) {
       const fresh = this.analyses.stateOf(trial.id).kind === 'waiting';
       if (fresh && trial.speed !== undefined) this.analyses.request(trial, this.choicesFor(trial));
     }
+  }
+
+  /** The answer first; what happens through the recording is worked out once it stands there. */
+  private requestCourse(open: Trial): void {
+    const { kind, analysis } = this.analyses.stateOf(open.id);
+    if (kind === 'done' && analysis) this.courses.request(open, this.choicesFor(open), analysis);
   }
 
   protected override render() {
@@ -92,6 +105,17 @@ export class TrialsLeaf extends LitElement {
         }}
         @cancelled=${this.onCancelled}
       ></trial-intake>
+      <details class="recorder">
+        <summary>Record with this device</summary>
+        <trial-recorder
+          .wantedSpeed=${this.wantedSpeed}
+          .line=${this.line}
+          @recorded=${(event: RecordedEvent) => {
+            event.stopPropagation();
+            for (const { file, granted } of event.made) this.readings.add([file], { granted });
+          }}
+        ></trial-recorder>
+      </details>
       <div class="holder">
         <div class="bench">${this.renderList(open)} ${open ? this.renderReport(open) : nothing}</div>
       </div>
@@ -151,7 +175,12 @@ export class TrialsLeaf extends LitElement {
     return html`<trial-report
       .trial=${open}
       .state=${this.analyses.stateOf(open.id)}
+      .course=${this.courses.stateOf(open.id)}
+      .others=${this.analysed}
+      .trials=${this.trials}
+      .align=${this.align}
       .line=${open.lineId === this.lineId ? this.line : undefined}
+      .criticals=${open.lineId === this.lineId ? predictedCriticals(this.line, this.wantedSpeed) : []}
       .wantedSpeed=${this.wantedSpeed}
       units=${this.units}
       ?rereadable=${this.files.has(open.id)}
@@ -163,14 +192,24 @@ export class TrialsLeaf extends LitElement {
       }}
       @analyse-again=${() => {
         this.analyses.repeat(open.id);
+        this.courses.repeat(open.id);
       }}
       @cancelled=${this.onCancelled}
     ></trial-report>`;
   }
 
+  private get analysed(): AnalysedTrial[] {
+    return this.trials.flatMap((trial) => {
+      const { analysis } = this.analyses.stateOf(trial.id);
+      return analysis ? [{ trial, analysis }] : [];
+    });
+  }
+
+  private readonly align: Align = (first, second) => this.client.align(first, second);
+
   private choicesFor(trial: Trial | undefined): AnalysisChoices {
     const own = trial === undefined || trial.lineId === this.lineId;
-    const part = trial && this.stretches.get(trial.id);
+    const part = trial?.part;
     return {
       wantedSpeed: this.wantedSpeed,
       ...(trial?.speed === undefined ? {} : { speed: trial.speed }),
@@ -180,11 +219,10 @@ export class TrialsLeaf extends LitElement {
   }
 
   private choosePart(trial: Trial, stretch: RecordingPart): void {
-    const stretches = new Map(this.stretches);
+    const { part, ...rest } = trial;
     const whole = stretch.to - stretch.from >= trial.recording.sampling.duration * 0.999;
-    if (whole) stretches.delete(trial.id);
-    else stretches.set(trial.id, stretch);
-    this.stretches = stretches;
+    if (whole && !part) return;
+    this.dispatchEvent(new TrialChangedEvent<Trial>(whole ? rest : { ...rest, part: stretch }));
   }
 
   private readAgain(trial: Trial, { choices }: ReadAgainEvent): void {
@@ -197,11 +235,12 @@ export class TrialsLeaf extends LitElement {
     this.client.cancel();
   };
 
-  private keep({ outcome, analysis, file, choices, trialId }: ReadFile): void {
+  private keep({ outcome, analysis, file, choices, trialId, granted }: ReadFile): void {
     if (outcome.kind !== 'read') return;
     const before = this.trials.find((trial) => trial.id === trialId);
     const { recording } = outcome;
-    const trial = before ? { ...before, recording } : trialFromRecording(recording, this.lineId);
+    const taken = { lineId: this.lineId, ...(granted ? { granted } : {}) };
+    const trial = before ? { ...before, recording } : trialFromRecording(recording, taken);
     this.files.set(trial.id, file);
     if (analysis) this.analyses.adopt(trial, choices, analysis);
     this.openId = trial.id;

@@ -73,11 +73,7 @@ export class AnalysisClient {
   }
 
   /** What happens through a recording at a speed. */
-  course(
-    recording: Recording,
-    choices: CourseChoices,
-    report: ReportProgress,
-  ): Promise<TrialCourse> {
+  course(recording: Recording, choices: CourseChoices, report: ReportProgress): Promise<TrialCourse> {
     return this.inTurn(
       async (desk) => await desk.course(this.sent(recording), choices, this.outward(report)),
     );

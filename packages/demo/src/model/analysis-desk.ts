@@ -69,11 +69,7 @@ export class AnalysisDesk {
   }
 
   /** What happens through a recording. */
-  course(
-    sent: SentRecording,
-    choices: CourseChoices,
-    report: ReportProgress,
-  ): TrialCourse {
+  course(sent: SentRecording, choices: CourseChoices, report: ReportProgress): TrialCourse {
     return trialCourse(this.take(sent), choices, report);
   }
 

@@ -26,7 +26,7 @@ export function spectrumMap(
 ): SpectrumMap | undefined {
   const count = channel.samples.length;
   const segmentLength = pieceLength({ count, sampleRate, shaftFrequency });
-  const columns = Math.min(MOST_COLUMNS, Math.floor((2 * count) / segmentLength) - 1);
+  const columns = Math.min(MOST_COLUMNS, Math.floor((4 * count) / segmentLength) - 3);
   if (columns < 8) return undefined;
   const hop = (count - segmentLength) / (columns - 1);
   const pooled = Math.ceil(segmentLength / 2 / MOST_LINES);

@@ -1,6 +1,7 @@
 import { del, get, keys, set } from 'idb-keyval';
 import type { Recording } from '@sternline/core';
 import type { Project } from './project.js';
+import { keepRecording, recallRecording } from './kept-recording.js';
 import { checkProject } from './project-file.js';
 
 const KEY = 'sternline-project';
@@ -17,7 +18,7 @@ export async function keepProject(project: Project): Promise<Kept> {
   try {
     for (const { id, recording } of project.trials) {
       if (stored.get(recording) === id) continue;
-      await set(RECORDING + id, recording);
+      await keepRecording(RECORDING + id, recording);
       stored.set(recording, id);
     }
     await set(KEY, { ...project, trials: project.trials.map((trial) => ({ ...trial, recording: null })) });
@@ -44,7 +45,7 @@ async function completeProject(project: Project): Promise<Project | undefined> {
     const trials = await Promise.all(
       project.trials.map(async (trial) => ({
         ...trial,
-        recording: await get<Recording>(RECORDING + trial.id),
+        recording: await recallRecording(RECORDING + trial.id),
       })),
     );
     const whole = checkProject({
@@ -61,7 +62,8 @@ async function completeProject(project: Project): Promise<Project | undefined> {
 
 async function dropOthers({ trials }: Project): Promise<void> {
   const wanted = new Set(trials.map(({ id }) => RECORDING + id));
+  const isWanted = (key: string) => wanted.has(key.split(' ')[0] ?? '');
   for (const key of await keys()) {
-    if (typeof key === 'string' && key.startsWith(RECORDING) && !wanted.has(key)) await del(key);
+    if (typeof key === 'string' && key.startsWith(RECORDING) && !isWanted(key)) await del(key);
   }
 }

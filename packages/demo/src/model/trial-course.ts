@@ -41,13 +41,10 @@ export function trialCourse(
   report({ share: 0.1, doing: 'Drawing the map over time' });
   const maps = recording.channels.flatMap((channel) => spectrumMap(channel, recording, shaft) ?? []);
   report({ share: 0.5, doing: 'Following the shaft speed' });
-  const run = follow(recording, choices);
+  const seen = choices.part ? sliceRecording(recording, choices.part) : recording;
+  const run = follow(seen, choices);
   report({ share: 0.9, doing: 'Looking for rattle' });
-  return {
-    maps,
-    ...run,
-    ...countBlows(choices.part ? sliceRecording(recording, choices.part) : recording, shaft),
-  };
+  return { maps, ...onWholeClock(run, choices.part?.from ?? 0), ...countBlows(seen, shaft) };
 }
 
 function onWholeClock(run: Run, begun: number): Run {
@@ -78,7 +75,10 @@ function followed(recording: Recording, choices: CourseChoices): OrderTrack {
   const track = trackOrders(recording, { orders, range: rangeOf(recording, choices), ...line });
   const multiple = multipleOf(track, choices.speed);
   if (multiple === undefined) return track;
-  const told = Array.from(track.time, (time, index) => ({ time, speed: multiple * (track.speed[index] ?? 0) }));
+  const told = Array.from(track.time, (time, index) => ({
+    time,
+    speed: multiple * (track.speed[index] ?? 0),
+  }));
   return multiple === 1 ? { ...track, confidence: 1 } : trackOrders(recording, { orders, speed: told });
 }
 
