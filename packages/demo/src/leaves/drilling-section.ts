@@ -41,7 +41,7 @@ export class DrillingSection extends LitElement {
       </p>
       ${axes?.assumed.some(({ code }) => code.includes('offsets')) ? html`<p>Offsets were not measured: the marks stand on the centre line until they are.</p>` : nothing}
       ${marks.length > 0 ? html`<data-table .table=${drillingTable(marks, units)}></data-table>` : nothing}
-      <details ?open=${this.measures.drilling !== undefined && marks.length === 0}>
+      <details>
         <summary>Tube, bulkheads and hull</summary>
         ${this.renderFields(plan)}
       </details>

@@ -26,6 +26,7 @@ export class PointsSection extends LitElement {
   @property({ attribute: false }) measures: LineMeasures = {};
   @property() units: Units = 'metric';
 
+  private opened: boolean | undefined;
   private readonly outcome = new QuietValue(this, measuredAxes);
 
   protected override render() {
@@ -52,7 +53,7 @@ export class PointsSection extends LitElement {
                   .view=${viewOf(points, 'offset', units)}
                 ></measure-diagram>
               </div>
-              <details ?open=${this.measures.points === undefined}>
+              <details ?open=${this.openAtFirst()}>
                 <summary>The measured points</summary>
                 ${this.renderAxis('motor', points)} ${this.renderAxis('tube', points)}
                 ${bends === 2 ? this.renderJoints(points) : nothing}
@@ -60,6 +61,12 @@ export class PointsSection extends LitElement {
           : nothing
       }
     </section>`;
+  }
+
+  // Settled once: what closes under the hands of who types in it would be lost.
+  private openAtFirst(): boolean {
+    this.opened ??= this.measures.points === undefined;
+    return this.opened;
   }
 
   private renderOutcome(outcome: PointsOutcome) {

@@ -32,6 +32,8 @@ export class ShimSection extends LitElement {
   @property({ type: Number }) speed = 0;
   @property() units: Units = 'metric';
 
+  private opened: boolean | undefined;
+
   protected override render() {
     const { units, speed } = this;
     const readings = this.readings();
@@ -42,7 +44,7 @@ export class ShimSection extends LitElement {
         ${shimSentence(outcome, units)}
       </p>
       ${outcome.kind === 'shims' ? this.renderShims(outcome, readings) : nothing} ${this.renderRemark()}
-      <details ?open=${this.measures.shims !== undefined && outcome.kind !== 'shims'}>
+      <details ?open=${this.openAtFirst(outcome)}>
         <summary>The readings</summary>
         <p>
           <strong>Take the battery off first:</strong> both shafts are turned together by hand, so that hubs
@@ -62,6 +64,12 @@ export class ShimSection extends LitElement {
         ${shimGroups(readings.method).map((group) => this.renderGroup(group, readings))}
       </details>
     </section>`;
+  }
+
+  // Settled once: what closes under the hands of who types in it would be lost.
+  private openAtFirst(outcome: ShimOutcome): boolean {
+    this.opened ??= this.measures.shims !== undefined && outcome.kind !== 'shims';
+    return this.opened;
   }
 
   private readings(): ShimReadings {

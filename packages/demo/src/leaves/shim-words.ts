@@ -14,7 +14,7 @@ export function shimSentence(outcome: ShimOutcome, units: Units): string {
       return outcome.sentence;
     case 'missing':
       return outcome.some
-        ? `Still to be read: ${outcome.missing.length} ${outcome.missing.length === 1 ? 'figure' : 'figures'}, the next of them “${outcome.missing[0]?.label ?? ''}”.`
+        ? `Still to be read: ${outcome.missing.length} ${outcome.missing.length === 1 ? 'figure' : 'figures'}, the next of them “${outcome.next}”.`
         : 'Read the coupling at four places of the clock, and this says what to put under which foot of the motor.';
     case 'shims': {
       const { front, rear } = outcome.shims.feet;

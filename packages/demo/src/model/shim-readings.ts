@@ -95,7 +95,13 @@ const FEET: readonly ShimField[] = [
 /** What readings come to: shims, or what is still to be read, or why they cannot be. */
 export type ShimOutcome =
   | { readonly kind: 'shims'; readonly shims: MotorShims }
-  | { readonly kind: 'missing'; readonly missing: readonly ShimField[]; readonly some: boolean }
+  | {
+      readonly kind: 'missing';
+      readonly missing: readonly ShimField[];
+      /** What the next of them is read for. */
+      readonly next: string;
+      readonly some: boolean;
+    }
   | { readonly kind: 'problem'; readonly sentence: string };
 
 /**
@@ -105,10 +111,16 @@ export type ShimOutcome =
  * @param speed - rad/s, the wanted speed, for the verdict
  */
 export function shimsFrom({ method, values }: ShimReadings, speed: number): ShimOutcome {
-  const asked = shimGroups(method).flatMap(({ fields }) => fields);
-  const missing = asked.filter(({ path, empty }) => values[path] === undefined && empty === undefined);
-  const needed = asked.filter(({ empty }) => empty === undefined).length;
-  if (missing.length > 0) return { kind: 'missing', missing, some: missing.length < needed };
+  const asked = shimGroups(method).flatMap(({ title, fields }) =>
+    fields.filter(({ empty }) => empty === undefined).map((field) => ({ title, field })),
+  );
+  const lacking = asked.filter(({ field }) => values[field.path] === undefined);
+  const [first] = lacking;
+  if (first) {
+    const next = `${first.title}: ${first.field.label.toLowerCase()}`;
+    const missing = lacking.map(({ field }) => field);
+    return { kind: 'missing', missing, next, some: lacking.length < asked.length };
+  }
   const sentence = possible(values);
   if (sentence) return { kind: 'problem', sentence };
   return { kind: 'shims', shims: shimMotor(couplingReadings(method, values, speed)) };
