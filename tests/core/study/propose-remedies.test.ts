@@ -352,6 +352,63 @@ describe('proposeRemedies', () => {
     );
   }, 120_000);
 
+  it('answers for any chain of joints, soft bushes and missing parts, and stays safe there', () => {
+    const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const anyShaft = fc.record({
+      length: between(0.03, 0.5),
+      outerDiameter: fc.constantFrom(0.0016, 0.003, 0.0055, 0.008, 0.02),
+      share: fc.constantFrom(0, 0.5),
+      material: fc.constantFrom('carbon steel', 'brass', 'titanium', 'aluminium'),
+      elevation: between(-0.4, 0.4),
+      plan: between(-0.3, 0.3),
+      yokeTwist: between(-2, 2),
+      stiffness: fc.option(between(1e4, 1e8), { nil: undefined }),
+      lining: fc.option(fc.constantFrom('PTFE', 'sintered bronze', 'ball bearing'), { nil: undefined }),
+    });
+    const anyChain = fc.record({
+      shafts: fc.array(anyShaft, { minLength: 1, maxLength: 4 }),
+      kind: fc.constantFrom('universal', 'flexible'),
+      propeller: fc.option(fc.constantFrom(2, 4), { nil: undefined }),
+      speed: between(20, 1500),
+    });
+    fc.assert(
+      fc.property(anyChain, ({ shafts, kind, propeller, speed }) => {
+        const line = parseShaftLine({
+          shafts: shafts.map(({ share, stiffness, lining, ...shaft }, i) => ({
+            ...shaft,
+            innerDiameter: share * shaft.outerDiameter,
+            supports: [0.1, 0.8].map((at) => ({
+              at: at * shaft.length,
+              length: 0.01,
+              radialStiffness: stiffness,
+              lining,
+            })),
+            discs:
+              i < shafts.length - 1
+                ? []
+                : [{ name: 'disc', at: shaft.length, mass: 0.03, polarInertia: 3e-6 }],
+          })),
+          joints: shafts.slice(1).map(() => ({ kind, mass: 0.01, polarInertia: 1e-6 })),
+          propeller: propeller && { blades: propeller, diameter: 0.05, pitch: 0.05 },
+        });
+        const before = assess(line, { speed });
+        for (const remedy of proposeRemedies(line, { speed })) {
+          if (remedy.helps) expect(isSafe(before, remedy.assessment)).toBe(true);
+          expect(parseShaftLine(remedy.line)).toEqual(remedy.line);
+          const words = [
+            remedy.heading,
+            remedy.summary,
+            remedy.next,
+            ...remedy.costs.takes,
+            ...remedy.costs.buy,
+          ];
+          for (const { sentence } of words) expect(sentence).not.toMatch(/NaN|undefined|\{\w+\}/);
+        }
+      }),
+      { numRuns: 20, seed: 3 },
+    );
+  }, 120_000);
+
   it('takes under a second of one processor', () => {
     // Processor time, not the clock on the wall: other work on the machine does not count.
     const taken = STUDY_CASES.slice(0, 2).map(({ line, speed }) => {

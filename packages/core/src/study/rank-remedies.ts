@@ -29,7 +29,7 @@ export function finishRemedy(before: Judged, { change, kinds, line, assessment }
     worth: gains.points / costs.effort,
     helps: against === undefined,
     least: false,
-    summary: remedySummary(assessment.speed, gains),
+    summary: remedySummary({ before: before.assessment, after: assessment }, gains),
     next: nextLimit(before.assessment, assessment),
     ...(against ? { whyNot: against } : {}),
     assessment,

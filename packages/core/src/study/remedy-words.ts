@@ -1,7 +1,7 @@
 import { joinStatements } from './join-statements.js';
 import { newReasons } from './reason-subjects.js';
 import { figure, makeStatement } from './statement.js';
-import type { RemedyGains } from './remedy-types.js';
+import type { Before, RemedyGains } from './remedy-types.js';
 import type { Assessment, Statement, Verdict } from './types.js';
 
 const IN_WORDS: Readonly<Record<Verdict, string>> = {
@@ -11,21 +11,30 @@ const IN_WORDS: Readonly<Record<Verdict, string>> = {
 };
 
 /** What a remedy does, in figures. */
-export function remedySummary(speed: number, { verdict, speedLimit }: RemedyGains): Statement {
+export function remedySummary(
+  { before, after }: Before<Assessment>,
+  { verdict, speedLimit }: RemedyGains,
+): Statement {
   const figures = {
-    speed: figure('speed', speed),
+    speed: figure('speed', after.speed),
     before: figure('speed', speedLimit.before),
     after: figure('speed', speedLimit.after),
   };
-  const same = verdict.before === verdict.after;
-  const how = same
-    ? `as before, ${IN_WORDS[verdict.after]}`
-    : `${IN_WORDS[verdict.after]}, where it was ${IN_WORDS[verdict.before]}`;
+  const fewer = troubles(before) > troubles(after) ? ', though by fewer reasons' : '';
+  const how =
+    verdict.before === verdict.after
+      ? `as before, ${IN_WORDS[verdict.after]}${fewer}`
+      : `${IN_WORDS[verdict.after]}, where it was ${IN_WORDS[verdict.before]}`;
   const limit =
     Math.abs(speedLimit.gain) < 0.005 * speedLimit.before || !Number.isFinite(speedLimit.after)
       ? 'its speed limit stays'
       : 'its speed limit goes from {before} to {after}';
   return makeStatement(`At {speed} the line is ${how}; ${limit}.`, figures);
+}
+
+/** How many reasons stand behind a verdict. */
+function troubles({ verdict, reasons }: Assessment): number {
+  return reasons.filter(({ severity }) => severity === verdict && verdict !== 'clear').length;
 }
 
 /** The band or limit that comes next above the speed, so that nobody is surprised by it. */
