@@ -34,7 +34,7 @@ export function drillingTable(marks: readonly DrillingMark[], units: Units): Tab
   const length = (value: number) => formatFigure(value, 'length', units);
   return {
     caption: 'Marks to drill, all from the keel line, the centre line and the datum',
-    columns: ['Where', 'Aft', 'Height', 'To port', 'Hole', 'Axis leans'],
+    columns: ['Where', 'Aft', 'Height', 'To port', 'Hole', 'Axis off square'],
     rows: marks.map((mark) => [
       nameOf(mark, units),
       length(mark.mark.at),
