@@ -1,24 +1,28 @@
 /**
- * How often the likeliest speed was right where the weighing gave it this chance: pairs of chance and share, from 1000 seeded
- * trials (seeds 2000 to 2999 of the reading trials; the published tables are made from other seeds).
+ * How often the likeliest speed was right where the weighing gave it this chance: pairs of chance and share, from 2000 seeded
+ * trials (seeds 2000 to 3999 of the reading trials; the published tables are made from other seeds).
  */
 const WITHIN: readonly (readonly [number, number])[] = [
   [0.001, 0.1],
-  [0.029, 0.29],
-  [0.121, 0.46],
-  [0.357, 0.67],
-  [0.656, 0.8],
-  [0.853, 0.95],
-  [0.984, 0.99],
+  [0.027, 0.24],
+  [0.09, 0.3],
+  [0.26, 0.62],
+  [0.506, 0.76],
+  [0.62, 0.86],
+  [0.724, 0.92],
+  [0.867, 0.94],
+  [0.961, 0.99],
 ];
 
 /** The same where the range reaches beyond half the sampling rate, so that every line may be the image of another. */
 const BEYOND: readonly (readonly [number, number])[] = [
   [0.001, 0.1],
-  [0.172, 0.37],
-  [0.396, 0.66],
-  [0.716, 0.74],
-  [0.98, 0.85],
+  [0.102, 0.33],
+  [0.217, 0.38],
+  [0.315, 0.4],
+  [0.446, 0.66],
+  [0.827, 0.83],
+  [0.98, 0.9],
 ];
 
 /**

@@ -32,8 +32,7 @@ const BESIDE = [-4, -2.6, 2.6, 4];
  */
 export function orderPhasors(samples: Float64Array, options: PhasorOptions): Phasors[] {
   const { orders, times } = options;
-  const angles = samples.map((_, n) => options.shaft.angleAt(n / options.sampleRate));
-  const speeds = samples.map((_, n) => options.shaft.speedAt(n / options.sampleRate));
+  const { angles, speeds } = options.shaft.sample(samples.length, options.sampleRate);
   for (const { start, count } of options.gaps) speeds.fill(0, start, start + count);
   const phasors = orders.map(() => ({
     real: new Float64Array(times.length),

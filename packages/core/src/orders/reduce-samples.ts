@@ -1,7 +1,7 @@
 import { createInterpolator } from './interpolate-samples.js';
 
 /** Rate over the highest frequency that is kept whole. */
-const HEADROOM = 4;
+const HEADROOM = 2.5;
 
 export interface ReducedSamples {
   readonly samples: ArrayLike<number>;

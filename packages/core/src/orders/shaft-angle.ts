@@ -10,6 +10,8 @@ export interface ShaftAngle {
   angleAt(time: number): number;
   /** s at which that angle is reached: between points the angle is a quadratic, as through three pulses of a shaft. */
   timeAt(angle: number): number;
+  /** Angle and speed at each of `count` samples, from time 0 on. */
+  sample(count: number, sampleRate: number): { readonly angles: Float64Array; readonly speeds: Float64Array };
 }
 
 /** @throws RangeError for no points, a speed not greater than 0 or times that do not rise; `where` reads `'function: speed'`. */
@@ -35,7 +37,22 @@ export function shaftAngle(where: string, points: readonly SpeedAtTime[]): Shaft
     return angle + (speed + (acceleration * (at - time)) / 2) * (at - time);
   };
   const start = turned(0);
+  const sample = (count: number, sampleRate: number) => {
+    const table = { angles: new Float64Array(count), speeds: new Float64Array(count) };
+    for (let n = 0, end = 0; n < count; n = end) {
+      const next = times.find((time) => time > n / sampleRate) ?? Infinity;
+      end = Math.min(count, Math.max(n + 1, Math.ceil(next * sampleRate)));
+      const [time, speed, angle, acceleration] = piece(times, n / sampleRate);
+      for (let m = n; m < end; m++) {
+        const since = m / sampleRate - time;
+        table.speeds[m] = speed + acceleration * since;
+        table.angles[m] = angle + (speed + (acceleration * since) / 2) * since - start;
+      }
+    }
+    return table;
+  };
   return {
+    sample,
     speedAt: (at) => {
       const [time, speed, , acceleration] = piece(times, at);
       return speed + acceleration * (at - time);
