@@ -25,6 +25,11 @@ describe('runningOf', () => {
     const { motor: _, supply: __, ...bare } = line;
     expect(runningOf(bare, 345)).toEqual({ kind: 'missing', missing: ['motor', 'supply'] });
     expect(throttleAt(bare, 345)).toBeUndefined();
+    const naked = { ...line, shafts: line.shafts.map((shaft) => ({ ...shaft, discs: [] })) };
+    const [disc] = withDrivePart(naked, 'propeller').shafts.at(-1)!.discs;
+    // A propeller without a mass could not be chosen on the drawing.
+    expect(disc!.at).toBe(line.shafts.at(-1)!.length);
+    expect(withDrivePart(line, 'propeller').shafts).toEqual(line.shafts);
     expect(runningOf(withDrivePart(withDrivePart(bare, 'motor'), 'supply'), 345).kind).toBe('runs');
   });
 });

@@ -37,7 +37,7 @@ export class DrillingSection extends LitElement {
     return html`<section aria-labelledby="drilling">
       <h2 id="drilling">Where does the tube go through?</h2>
       <p class="sentence" aria-live="polite">
-        ${drillingSentence({ axis: axes !== undefined, plan, marks }, units)}
+        ${drillingSentence({ axis: axes !== undefined, bends: this.bends, plan, marks }, units)}
       </p>
       ${axes?.assumed.some(({ code }) => code.includes('offsets')) ? html`<p>Offsets were not measured: the marks stand on the centre line until they are.</p>` : nothing}
       ${marks.length > 0 ? html`<data-table .table=${drillingTable(marks, units)}></data-table>` : nothing}

@@ -7,12 +7,17 @@ import { formatFigure } from '../model/units.js';
 interface Known {
   /** Whether the tube's axis is known in heights and in offsets. */
   readonly axis: boolean;
+  /** At how many joints the line bends. */
+  readonly bends: number;
   readonly plan: DrillingPlan;
   readonly marks: readonly DrillingMark[];
 }
 
 /** Where to drill, in a sentence, or what to enter first. */
-export function drillingSentence({ axis, plan, marks }: Known, units: Units): string {
+export function drillingSentence({ axis, bends, plan, marks }: Known, units: Units): string {
+  if (bends !== 1 && bends !== 2) {
+    return 'Marks to drill come from measured points, which serve a line that bends at one joint or two.';
+  }
   if (!axis) {
     return 'Enter the measured or planned points of the tube’s axis above, and this gives the marks to drill through bulkheads and hull.';
   }

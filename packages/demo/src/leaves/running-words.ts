@@ -16,7 +16,7 @@ export function runningSentence(running: Running, speed: number, units: Units): 
     case 'problem':
       return running.sentence;
     case 'missing':
-      return `Enter ${running.missing.map((part) => PART_NAMES[part]).join(', and ')}, and this tells the speed under load, the current, and the bands as throttle.`;
+      return `Enter ${listed(running.missing.map((part) => PART_NAMES[part]))}, and this tells the speed under load, the current, and the bands as throttle.`;
     case 'runs': {
       const { full, wanted } = running;
       const opening = `At full throttle the motor turns the loaded shaft at ${formatFigure(full.speed, 'speed', units)} and draws ${formatFigure(full.current, 'current', units)}.`;
@@ -26,6 +26,10 @@ export function runningSentence(running: Running, speed: number, units: Units): 
         : `${opening} It does not reach the wanted ${asked}: a smaller propeller, or more volts, would.`;
     }
   }
+}
+
+function listed(names: readonly string[]): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
 }
 
 /** A throttle as a share of the stick's way. */

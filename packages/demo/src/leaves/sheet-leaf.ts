@@ -122,7 +122,7 @@ export class SheetLeaf extends LitElement {
               </p>
               <data-table .table=${drillingTable(marks, units)}></data-table>`
           : html`<p>
-              ${drillingSentence({ axis: axes !== undefined, plan, marks }, units).replace(' above', ' in the Line leaf')}
+              ${drillingSentence({ axis: axes !== undefined, bends, plan, marks }, units).replace(' above', ' in the Line leaf')}
             </p>`
       }
     </section>`;

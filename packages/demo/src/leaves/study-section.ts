@@ -53,7 +53,7 @@ export class StudySection extends LitElement {
 
   private renderBounds(study: LineStudy) {
     const { units, assessment } = this;
-    const sentence = boundsSentence(study, assessment.speed, units);
+    const sentence = boundsSentence(study, assessment, units);
     return html`<section aria-labelledby="bounds">
       <h2 id="bounds">How sure are these speeds?</h2>
       <p class="sentence">${sentence}</p>

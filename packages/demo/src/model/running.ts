@@ -56,7 +56,13 @@ export function throttleAt(line: ShaftLine, speed: number): number | undefined {
 
 /** The line with a motor, a battery or a propeller of a usual size, to be made the reader's own. */
 export function withDrivePart(line: ShaftLine, part: DrivePart): ShaftLine {
-  return { ...line, [part]: USUAL[part] };
+  const { shafts } = line;
+  const last = shafts.at(-1);
+  const bare = part === 'propeller' && last?.discs.length === 0;
+  const own = bare
+    ? [...shafts.slice(0, -1), { ...last, discs: [{ ...USUAL_DISC, at: last.length }] }]
+    : shafts;
+  return { ...line, shafts: own, [part]: USUAL[part] };
 }
 
 const RPM = Math.PI / 30;
@@ -67,6 +73,9 @@ const USUAL = {
   supply: { voltage: 11.1, resistance: 0.03 },
   propeller: { blades: 3, diameter: 0.04, pitch: 0.04 },
 } as const;
+
+/** The mass of such a propeller, brass; its inertia as that of a third of its radius. No source. */
+const USUAL_DISC = { name: 'propeller', mass: 0.02, polarInertia: 9e-7, diametralInertia: 5e-7 } as const;
 
 function outsideSeries(error: unknown): string {
   const told = error instanceof Error ? error.message : String(error);
