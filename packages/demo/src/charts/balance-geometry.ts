@@ -38,7 +38,7 @@ export function bladePath(angle: number, { reach, hub }: { reach: number; hub: n
   const at = (across: number, out: number): string => {
     const x = across * Math.cos(angle) + out * Math.sin(angle);
     const y = across * Math.sin(angle) - out * Math.cos(angle);
-    return `${x.toFixed(1)} ${y.toFixed(1)}`;
+    return `${tenths(x)} ${tenths(y)}`;
   };
   const middle = hub + 0.55 * (reach - hub);
   return [
@@ -49,6 +49,10 @@ export function bladePath(angle: number, { reach, hub }: { reach: number; hub: n
     `C${at(widest, middle)} ${at(widest, middle * 0.8)} ${at(root, hub * 0.8)}`,
     'Z',
   ].join('');
+}
+
+function tenths(value: number): string {
+  return String(Math.round(10 * value) / 10 + 0);
 }
 
 /**

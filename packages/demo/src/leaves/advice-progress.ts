@@ -31,7 +31,8 @@ export function adviceProgress<Work extends AdviceWork>(
       </p>`;
     case 'failed':
       return html`<p class="problem" role="alert">${capital(problem ?? '')}</p>`;
-    default:
+    case 'idle':
+    case 'done':
       return nothing;
   }
 }

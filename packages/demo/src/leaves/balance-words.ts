@@ -34,9 +34,17 @@ export function correctionSentence(
   const { mass, angle, massError, angleError, expectedAmplitude } = balance;
   const opposite = by === 'removing' ? (angle + Math.PI) % (2 * Math.PI) : angle;
   const how = by === 'removing' ? 'Take off' : 'Put on';
-  const left = `The first order should fall from ${writeAmplitude(runs.found?.amplitude ?? 0, unit)} to about ${writeAmplitude(expectedAmplitude, unit)}.`;
+  const found = runs.found?.amplitude ?? 0;
+  const rest =
+    expectedAmplitude < LEAST_DOUBT * found
+      ? 'next to nothing'
+      : `about ${writeAmplitude(expectedAmplitude, unit)}`;
+  const left = `The first order should fall from ${writeAmplitude(found, unit)} to ${rest}.`;
   return `${how} ${withError(mass, massError, { quantity: 'mass', units })} at ${withError(opposite, angleError, { quantity: 'angle', units })} clockwise from blade 1. ${left}`;
 }
+
+/** rad, and share of a mass, below which a doubt is not worth a word. */
+const LEAST_DOUBT = 0.002;
 
 function withError(
   value: number,
@@ -45,7 +53,8 @@ function withError(
 ): string {
   const shown = formatFigure(value, quantity, units);
   const doubt = formatFigure(Number(error.toPrecision(2)), quantity, units);
-  return /[1-9]/.test(doubt) ? `${shown} ± ${doubt}` : shown;
+  const least = quantity === 'angle' ? LEAST_DOUBT : LEAST_DOUBT * value;
+  return error > least ? `${shown} ± ${doubt}` : shown;
 }
 
 /** The correction laid on blades, or why that is not all of it. */
@@ -92,6 +101,11 @@ export function verificationSentence({ sentence }: Verification): string {
 /** What must be minded when a mass is put on or moved: how it is held, who stands where, the battery. */
 export function massSafety(): readonly string[] {
   return BALANCE_SAFETY.slice(1, 4);
+}
+
+/** A place on the propeller, in whole degrees where it is one. */
+export function placeWords(angle: number): string {
+  return `${Number(((angle * 180) / Math.PI).toFixed(1))}°`;
 }
 
 /** An amplitude to three digits with its unit, where it has one. */

@@ -12,7 +12,7 @@ import { shared } from '../styles/shared.js';
 import { AdviceChangedEvent, LineAddedEvent } from './advice-events.js';
 import { adviceProgress } from './advice-progress.js';
 import { AdviceTask } from './advice-task.js';
-import { calibrationSentence, matchTable, resonanceName } from './calibrate-words.js';
+import { bushWords, calibrationSentence, matchTable, resonanceName } from './calibrate-words.js';
 import { sectionStyles } from './section-styles.js';
 
 const NONE: readonly MeasuredResonance[] = [];
@@ -115,7 +115,7 @@ export class CalibrateSection extends LitElement {
       <p class="sentence" aria-live="polite">${calibrationSentence(fit, this.wantedSpeed, units)}</p>
       ${others.map((reason) => html`<p>${reason}</p>`)}
       <ul>
-        ${fit.parameters.map(({ sentence }) => html`<li>${sentence}</li>`)}
+        ${fit.parameters.map((parameter) => html`<li>${bushWords(parameter, fit.designed)}</li>`)}
       </ul>
       ${
         fit.supported
@@ -133,7 +133,13 @@ export class CalibrateSection extends LitElement {
             </div>`
           : nothing
       }
-      ${fit.matches.length > 0 ? html`<data-table .table=${matchTable(fit, resonances, units)}></data-table>` : nothing}
+      <details>
+        <summary>The fit in figures</summary>
+        ${fit.matches.length > 0 ? html`<data-table .table=${matchTable(fit, resonances, units)}></data-table>` : nothing}
+        <ul>
+          ${fit.parameters.map(({ sentence }) => html`<li>${sentence}</li>`)}
+        </ul>
+      </details>
     `;
   }
 

@@ -1,4 +1,10 @@
-import type { LineCalibration, MeasuredResonance, ResonanceMatch } from '@sternline/core';
+import type {
+  CalibratedParameter,
+  LineCalibration,
+  MeasuredResonance,
+  ResonanceMatch,
+  ShaftLine,
+} from '@sternline/core';
 import type { TableData } from '../elements/data-table.js';
 import { judgeLine } from '../model/judge-line.js';
 import type { Units } from '../model/project.js';
@@ -27,6 +33,26 @@ function firstWhirl(line: LineCalibration['built'], speed: number): number | und
     .map((found) => found.speed);
   return speeds && speeds.length > 0 ? Math.min(...speeds) : undefined;
 }
+
+/** What was learnt of the bushes, in plain words: softer, firmer, or not to be told. */
+export function bushWords(
+  { kind, moved, dataShare, supports }: CalibratedParameter,
+  { shafts }: ShaftLine,
+): string {
+  const names = [...new Set(supports.map(({ shaft }) => shafts[shaft]?.name ?? ''))].join(', ');
+  const what =
+    kind === 'radial'
+      ? `How far the bushes of the ${names} give sideways`
+      : `How firmly the bushes of the ${names} hold its slope`;
+  if (dataShare < TOLD) return `${what} cannot be told from this: it stays as assumed.`;
+  const way =
+    Math.abs(moved) < 0.25 ? 'as assumed' : moved < 0 ? 'softer than assumed' : 'firmer than assumed';
+  const sure = dataShare < 0.9 ? ', as far as this can tell' : '';
+  return `${what}: ${way}${sure}.`;
+}
+
+/** Share of what is known of a stiffness that must come from the measurement to speak of it. */
+const TOLD = 0.2;
 
 /** Each resonance as measured, as the line was designed, and as it is fitted. */
 export function matchTable(

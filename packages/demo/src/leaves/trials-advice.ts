@@ -5,6 +5,7 @@ import type { LineAdvice } from '../model/advice.js';
 import type { Trial, Units } from '../model/project.js';
 import './balance-section.js';
 import './calibrate-section.js';
+import './ladder-section.js';
 
 const NO_ADVICE: LineAdvice = {};
 
@@ -32,6 +33,7 @@ export class TrialsAdvice extends LitElement {
     const advice = this.advice ?? NO_ADVICE;
     const trials = this.trials.filter((trial) => trial.lineId === this.lineId);
     return html`
+      <ladder-section .line=${line} .advice=${advice} .trials=${trials}></ladder-section>
       <calibrate-section
         .line=${line}
         .advice=${advice}

@@ -2,11 +2,15 @@ import {
   calibrateLine,
   compareLines,
   compareRecordings,
+  diagnoseTrials,
   orderAmplitudes,
   proposeRemedies,
+  startLadder,
   type CalibrateLineOptions,
   type CompareLinesOptions,
   type CompareRecordingsOptions,
+  type Finding,
+  type LadderState,
   type LineCalibration,
   type LineComparison,
   type Recording,
@@ -39,6 +43,11 @@ export interface AdviceDesk {
   /** Changes to a line, the best worth first. */
   remedies(input: { readonly line: ShaftLine; readonly options: RemedyOptions }): Remedy[];
   calibrate(input: { readonly line: ShaftLine; readonly options: CalibrateLineOptions }): LineCalibration;
+  /** A search for the cause that begins with what all trials of a line say together. */
+  startSearch(input: {
+    readonly line: ShaftLine;
+    readonly trials: readonly { readonly recording: Recording; readonly speed: number }[];
+  }): LadderState;
   firstOrder(input: {
     readonly recording: Recording;
     /** rad/s */
@@ -54,6 +63,7 @@ export const adviceDesk: AdviceDesk = {
   compareTrials: ({ before, after, options }) => compareRecordings(before, after, options),
   remedies: ({ line, options }) => proposeRemedies(line, options),
   calibrate: ({ line, options }) => calibrateLine(line, options),
+  startSearch: ({ line, trials }) => startLadder({ line, findings: findingsOf(line, trials) }),
   firstOrder: ({ recording, speed, channel }) => {
     const { orders } = orderAmplitudes({ recording, speed, orders: [1] });
     const channels = [...(orders[0]?.channels ?? [])].sort((a, b) => b.amplitude - a.amplitude);
@@ -63,3 +73,14 @@ export const adviceDesk: AdviceDesk = {
     return { channel: first.channel, unit, amplitude, error, seen };
   },
 };
+
+// A line is tried as it runs unless the builder says otherwise: propeller on, in water.
+const AS_IT_RUNS = { propeller: 'fitted', medium: 'water' } as const;
+
+function findingsOf(
+  line: ShaftLine,
+  trials: readonly { readonly recording: Recording; readonly speed: number }[],
+): readonly Finding[] {
+  const told = trials.map((trial) => ({ ...trial, conditions: AS_IT_RUNS }));
+  return diagnoseTrials({ trials: told, line }).findings;
+}

@@ -1,4 +1,4 @@
-import type { MeasuredResonance } from '@sternline/core';
+import type { LadderState, MeasuredResonance } from '@sternline/core';
 
 /** The runs of a balancing, in order: as found, three with the trial mass, and one to check the correction. */
 export const BALANCE_RUNS = ['found', 'first', 'second', 'third', 'check'] as const;
@@ -48,6 +48,8 @@ export interface CalibrationBook {
 export interface LineAdvice {
   readonly balance?: BalanceBook;
   readonly calibration?: CalibrationBook;
+  /** The search for a cause, as far as it has come. */
+  readonly ladder?: LadderState;
 }
 
 const THIRD = (2 * Math.PI) / 3;

@@ -1,4 +1,4 @@
-import type { MeasuredResonance } from '@sternline/core';
+import { nextTrial, type LadderState, type MeasuredResonance } from '@sternline/core';
 import {
   BALANCE_RUNS,
   EMPTY_BALANCE,
@@ -22,7 +22,12 @@ export function readAdvice(value: unknown): LineAdvice | undefined {
   if (!fields) return undefined;
   const balance = readBalance(asFields(fields['balance']));
   const calibration = readCalibration(asFields(fields['calibration']));
-  return { ...(balance ? { balance } : {}), ...(calibration ? { calibration } : {}) };
+  const ladder = readLadder(fields['ladder']);
+  return {
+    ...(balance ? { balance } : {}),
+    ...(calibration ? { calibration } : {}),
+    ...(ladder ? { ladder } : {}),
+  };
 }
 
 /** Reads how far a project file says that measures may be off; what is not said stays at its usual value. */
@@ -93,6 +98,21 @@ function readResonance(fields: Fields | undefined): MeasuredResonance | undefine
   if (isPositive(frequency)) return { frequency, ...common };
   if (!isPositive(speed)) return undefined;
   return { speed, order: isPositive(order) ? order : 1, ...common };
+}
+
+/** A search is taken up again where its next question can be asked; else it begins anew. */
+function readLadder(value: unknown): LadderState | undefined {
+  const fields = asFields(value);
+  if (!fields || !['causes', 'steps', 'ruledOut'].every((name) => Array.isArray(fields[name])))
+    return undefined;
+  try {
+    const ladder = value as LadderState;
+    const { trial, others, conclusion } = nextTrial(ladder);
+    const gains = [...(trial ? [trial] : []), ...others].map(({ gain }) => gain);
+    return gains.every(Number.isFinite) && (trial ?? conclusion) ? ladder : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function optionalText<Name extends string>(name: Name, value: unknown): Partial<Record<Name, string>> {
