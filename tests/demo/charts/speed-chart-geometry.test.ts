@@ -58,6 +58,24 @@ describe('layoutSpeedChart', () => {
     expect(figure.wall).toBeUndefined();
   });
 
+  it('lets no name of a place run into another, and leaves out a name that has no room', () => {
+    const points = [20, 22, 24, 26, 28, 30].map((x) => ({ x, y: 5, name: '4× at 1 860' }));
+    const { points: drawn } = layoutSpeedChart({ ...input, lines: [], points }, { width: 360, height: 340 });
+    const spans = drawn.flatMap(({ label, name }) => {
+      if (!label) return [];
+      const length = name.length * 6;
+      return [{ y: label.y, from: label.anchor === 'start' ? label.x : label.x - length, length }];
+    });
+    expect(spans.length).toBeGreaterThanOrEqual(2);
+    expect(spans.length).toBeLessThan(points.length);
+    for (const [index, span] of spans.entries()) {
+      for (const other of spans.slice(index + 1)) {
+        const apart = span.from + span.length <= other.from || other.from + other.length <= span.from;
+        expect(apart || Math.abs(span.y - other.y) >= 13).toBe(true);
+      }
+    }
+  });
+
   it('reads out across its own axis', () => {
     const figure = layoutSpeedChart({ ...input, lines: [] }, room);
     expect(figure.share(figure.x(30))).toBeCloseTo(0.3, 9);

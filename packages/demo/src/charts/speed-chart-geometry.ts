@@ -48,6 +48,12 @@ export interface DrawnLine extends SpeedLine {
   };
 }
 
+export interface PointLabel {
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'end';
+}
+
 export interface SpeedFigure {
   readonly left: number;
   readonly right: number;
@@ -57,7 +63,8 @@ export interface SpeedFigure {
   readonly points: readonly (SpeedPoint & {
     readonly px: number;
     readonly py: number;
-    readonly anchor: 'start' | 'end';
+    /** Where its name stands; undefined where every place for it is taken. */
+    readonly label: PointLabel | undefined;
   })[];
   readonly marks: readonly (SpeedMark & { readonly px: number; readonly anchor: 'start' | 'end' })[];
   readonly wall: number | undefined;
@@ -97,9 +104,12 @@ export function layoutSpeedChart(
       lines.map((line) => drawLine(line, { x, y, high })),
       { right, base, wide },
     ),
-    points: points
-      .filter((point) => point.x <= top && point.y <= high)
-      .map((point) => ({ ...point, px: x(point.x), py: y(point.y), anchor: side(x(point.x)) })),
+    points: namePoints(
+      points
+        .filter((point) => point.x <= top && point.y <= high)
+        .map((point) => ({ ...point, px: x(point.x), py: y(point.y) })),
+      { left: MARGIN.left, right },
+    ),
     marks: marks
       .filter((mark) => mark.x <= top)
       .map((mark) => ({ ...mark, px: x(mark.x), anchor: side(x(mark.x)) })),
@@ -161,6 +171,38 @@ function drawLine(line: SpeedLine, { x, y, high }: { x: Scale; y: Scale; high: n
   const share = (high - before.value) / (after.value - before.value);
   const exit = before.speed + share * (after.speed - before.speed);
   return { line, path: shape(places) ?? '', end: { x: x(exit), y: y(high) }, leaves: 'top' };
+}
+
+const LETTER = 6.2;
+/** px from a place to its name: below or above, on either side. */
+const SPOTS = [
+  { side: 1, down: 17 },
+  { side: 1, down: -9 },
+  { side: -1, down: 17 },
+  { side: -1, down: -9 },
+] as const;
+
+// Each name takes the first place that is free of other names and lies within the figure.
+function namePoints<Point extends { readonly px: number; readonly py: number; readonly name: string }>(
+  points: readonly Point[],
+  { left, right }: { left: number; right: number },
+): (Point & { readonly label: PointLabel | undefined })[] {
+  const taken: { from: number; to: number; y: number }[] = [];
+  return points.map((point) => {
+    const length = point.name.length * LETTER;
+    for (const { side, down } of SPOTS) {
+      const near = point.px + 7 * side;
+      const from = side > 0 ? near : near - length;
+      const y = point.py + down;
+      const clash = taken.some(
+        (other) => Math.abs(other.y - y) < 13 && other.from < from + length + 4 && from < other.to + 4,
+      );
+      if (clash || from < left || from + length > right) continue;
+      taken.push({ from, to: from + length, y });
+      return { ...point, label: { x: near, y, anchor: side > 0 ? ('start' as const) : ('end' as const) } };
+    }
+    return { ...point, label: undefined };
+  });
 }
 
 function nameLines(

@@ -186,12 +186,11 @@ function drawMarks({ marks, base, ceiling }: SpeedFigure) {
   );
 }
 
-// Names stand above and below in turn, so that neighbours do not run into each other.
 function drawPoints({ points }: SpeedFigure) {
   return points.map(
-    ({ px, py, name, anchor }, index) => svg`
+    ({ px, py, name, label }) => svg`
       <circle class="point" cx=${px} cy=${py} r="4.5" />
-      <text class="on-lines anchor-${anchor}" x=${px + (anchor === 'end' ? -7 : 7)} y=${py + (index % 2 === 0 ? 17 : -9)}>${name}</text>`,
+      ${label ? svg`<text class="on-lines anchor-${label.anchor}" x=${label.x} y=${label.y}>${name}</text>` : nothing}`,
   );
 }
 
