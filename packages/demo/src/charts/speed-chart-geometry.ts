@@ -173,7 +173,7 @@ function drawLine(line: SpeedLine, { x, y, high }: { x: Scale; y: Scale; high: n
   return { line, path: shape(places) ?? '', end: { x: x(exit), y: y(high) }, leaves: 'top' };
 }
 
-const LETTER = 6.2;
+const LETTER = 5.2;
 /** px from a place to its name: below or above, on either side. */
 const SPOTS = [
   { side: 1, down: 17 },
