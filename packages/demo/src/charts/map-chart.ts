@@ -191,8 +191,7 @@ export class MapChart extends LitElement {
         width=${width}
         height=${height}
       ></rect>
-      ${drawAxes(geometry)} ${drawMarks(geometry)}
-      ${this.cursor ? drawCursor(geometry, this.cursor) : nothing}
+      ${drawMapMarks(geometry, this.cursor)}
     </svg>`;
   }
 

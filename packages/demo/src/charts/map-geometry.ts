@@ -93,7 +93,7 @@ export function mapGeometry(grid: MapGrid, frame: MapFrame): MapGeometry {
   const y = scaleLinear([view.from, view.to], [plot.bottom, plot.top]);
   return {
     plot,
-    timeTicks: x.ticks(Math.max(2, Math.floor((plot.right - plot.left) / 90))).map(tickAt(x)),
+    timeTicks: x.ticks(Math.max(2, Math.floor((plot.right - plot.left) / 60))).map(tickAt(x)),
     frequencyTicks: y.ticks(6).map(tickAt(y)),
     orders: placeOrders(frame.orders, { x, y, view, plot }),
     levels: frame.levels

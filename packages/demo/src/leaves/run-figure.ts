@@ -73,7 +73,7 @@ function pointsOf(
       return Math.abs(value - speed) < Math.abs((line.speed[best] ?? Infinity) - speed) ? index : best;
     }, 0);
     const y = nearest === undefined ? undefined : line?.amplitude[nearest];
-    return y === undefined ? [] : [{ x: speed / RPM, y, name: `${order}×, ${shortFigure(frequency)} Hz` }];
+    return y === undefined ? [] : [{ x: speed / RPM, y, name: `${order}×` }];
   });
 }
 

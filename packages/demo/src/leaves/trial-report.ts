@@ -6,7 +6,8 @@ import type { TextChangedEvent } from '../elements/events.js';
 import '../elements/text-field.js';
 import '../elements/progress-bar.js';
 import { answerSentence } from '../model/answer-sentence.js';
-import type { TrialAnalysis } from '../model/analysis-types.js';
+import type { TrialAnalysis, TrialCourse } from '../model/analysis-types.js';
+import { runAnswer } from '../model/course-words.js';
 import type { Trial, Units } from '../model/project.js';
 import type { PredictedCritical } from '../model/predicted-criticals.js';
 import { readingSentence } from '../model/reading-words.js';
@@ -135,10 +136,29 @@ export class TrialReport extends LitElement {
     `;
   }
 
+  /** What happens through the recording, once it is known of the one that is shown. */
+  private get run(): TrialCourse | undefined {
+    return this.course.kind === 'done' ? this.course.course : undefined;
+  }
+
+  /** Of a run the map says most; of steady running the spectrum. */
   private renderFigures(trial: Trial) {
     const { analysis } = this.state;
     if (!analysis) return nothing;
-    return html`<trial-figures
+    const run = html`<section>
+      <trial-run
+        .trial=${trial}
+        .analysis=${analysis}
+        .state=${this.course}
+        .line=${this.line}
+        .channel=${this.channel}
+        .criticals=${this.criticals}
+        units=${this.units}
+      ></trial-run>
+    </section>`;
+    const moved = this.run?.moved === true;
+    return html`${moved ? run : nothing}
+      <trial-figures
         .trial=${trial}
         .analysis=${analysis}
         .line=${this.line}
@@ -148,17 +168,7 @@ export class TrialReport extends LitElement {
           this.channel = event.channel;
         }}
       ></trial-figures>
-      <section>
-        <trial-run
-          .trial=${trial}
-          .analysis=${analysis}
-          .state=${this.course}
-          .line=${this.line}
-          .channel=${this.channel}
-          .criticals=${this.criticals}
-          units=${this.units}
-        ></trial-run>
-      </section>
+      ${moved ? nothing : run}
       <section>
         <trial-levels .open=${{ trial, analysis }} .others=${this.others} units=${this.units}></trial-levels>
       </section>`;
@@ -174,8 +184,10 @@ export class TrialReport extends LitElement {
     ></trial-pair>`;
   }
 
-  /** Where nobody knows the speed, the answer is no more than a supposition and says so. */
+  /** Where nobody knows the speed, the answer is no more than a supposition and says so; in a run there is no one speed. */
   private answer({ diagnosis, speed, speedFrom }: TrialAnalysis): string {
+    const ran = this.run && runAnswer(this.run, this.units);
+    if (ran) return ran;
     const sentence = answerSentence(diagnosis);
     if (speedFrom !== 'wanted' || diagnosis.findings.length === 0) return sentence;
     return `If the shaft turned at ${formatFigure(speed, 'speed', this.units)}, ${uncapital(sentence)}`;

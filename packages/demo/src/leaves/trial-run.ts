@@ -119,17 +119,24 @@ export class TrialRun extends LitElement {
     if (!track || !moved) return nothing;
     const { input, table, upward } = runFigure(track, { resonances, criticals: this.criticals });
     return html`<chart-frame
-      label="Orders against shaft speed"
-      file=${`${trial.name}, orders against speed`}
-      .table=${table}
-      ><speed-chart
-        .input=${input}
-        upward=${upward}
-        label=${`${trial.name}: amplitude of each order, read-out along shaft speed`}
-        .writeSpeed=${writeRpm}
-        .writeValue=${writeAmplitude}
-      ></speed-chart
-    ></chart-frame>`;
+        label="Orders against shaft speed"
+        file=${`${trial.name}, orders against speed`}
+        .table=${table}
+        ><speed-chart
+          .input=${input}
+          upward=${upward}
+          label=${`${trial.name}: amplitude of each order, read-out along shaft speed`}
+          .writeSpeed=${writeRpm}
+          .writeValue=${writeAmplitude}
+        ></speed-chart
+      ></chart-frame>
+      ${
+        input.marks.length > 0
+          ? html`<p class="aside">
+              The broken uprights are where the line as entered is predicted to whirl.
+            </p>`
+          : nothing
+      }`;
   }
 
   private renderBlows(

@@ -135,7 +135,7 @@ function takeCompressed(stream: MediaStream): Taker {
 
 function levelMeter(context: AudioContext, source: AudioNode): () => number {
   const analyser = context.createAnalyser();
-  analyser.fftSize = 2048;
+  analyser.fftSize = 8192;
   source.connect(analyser);
   const latest = new Float32Array(analyser.fftSize);
   return () => {

@@ -1,28 +1,46 @@
-import type { ResonanceSighting } from '@sternline/core';
+import type { OrderTrack, ResonanceSighting } from '@sternline/core';
 import type { TrialCourse } from './analysis-types.js';
 import type { Units } from './project.js';
 import { shortFigure } from './short-figure.js';
 import { formatFigure } from './units.js';
 
 /**
- * What the shaft did through a recording, in sentences: whether its speed moved, and how that was told.
+ * The answer for a recording through which the speed moved: no one speed describes it.
+ *
+ * @param course - of the recording
+ * @param units - metric or inch
+ * @returns what the shaft did, and what rang most on the way; undefined where the speed did not move
+ */
+export function runAnswer({ track, moved, resonances }: TrialCourse, units: Units): string | undefined {
+  if (!track || !moved) return undefined;
+  const [strongest] = resonances;
+  const [order = 1] = strongest?.orders ?? [];
+  const rang = strongest
+    ? `Something rings at ${shortFigure(strongest.frequency)} Hz: ${order}× meets it at ${formatFigure((2 * Math.PI * strongest.frequency) / order, 'speed', units)}.`
+    : 'Nothing rang on the way.';
+  return `The shaft speed moved from ${speedsOf(track, units)}, so no one speed describes this recording. ${rang}`;
+}
+
+/**
+ * How the shaft was followed through a recording, in sentences.
  *
  * @param course - of the recording
  * @param units - metric or inch
  */
 export function courseSentences({ track, unfollowed, moved }: TrialCourse, units: Units): string[] {
   if (!track) return unfollowed === undefined ? [] : [unfollowed];
-  const speeds = Float64Array.from(track.speed).sort();
-  const [slow, fast] = [speeds[0], speeds.at(-1)].map((speed) => formatFigure(speed ?? 0, 'speed', units));
-  const sure =
-    track.speedFrom === 'given' || track.confidence === 1
-      ? ''
-      : ` (${Math.round(100 * track.confidence)} % sure)`;
-  if (!moved) return [`The shaft ran steadily, between ${slow ?? ''} and ${fast ?? ''}${sure}.`];
+  const sure = track.confidence === 1 ? '' : ` (${Math.min(99, Math.round(100 * track.confidence))} % sure)`;
+  if (!moved) return [`The shaft ran steadily, from ${speedsOf(track, units)}${sure}.`];
   return [
-    `The shaft speed moved from ${slow ?? ''} to ${fast ?? ''} in this recording${sure}.`,
-    'What is said above holds for one speed; what follows holds for the run: read it first, or drag over a stretch of steady running above.',
+    `The shaft was followed from ${speedsOf(track, units)}${sure}. Causes are weighed for one speed only: to read them, drag over a stretch of steady running.`,
   ];
+}
+
+/** `1 090 to 4 210 rpm`, lowest and highest. */
+function speedsOf({ speed }: OrderTrack, units: Units): string {
+  const sorted = Float64Array.from(speed).sort();
+  const [slow, fast] = [sorted[0], sorted.at(-1)].map((value) => formatFigure(value ?? 0, 'speed', units));
+  return `${slow ?? ''} to ${fast ?? ''}`;
 }
 
 /**

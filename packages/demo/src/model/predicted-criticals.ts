@@ -1,7 +1,7 @@
 import type { ShaftLine } from '@sternline/core';
 import { judgeLine } from './judge-line.js';
 
-/** A shaft speed at which the line is predicted to whirl, and what drives it there. */
+/** A shaft speed at which the line is predicted to whirl, and the order that drives it there. */
 export interface PredictedCritical {
   /** rad/s */
   readonly speed: number;
@@ -20,7 +20,7 @@ export function predictedCriticals(line: ShaftLine | undefined, speed: number): 
   if (!assessment) return [];
   const lowest = new Map<number, PredictedCritical>();
   for (const { speed: at, order } of [...assessment.criticalSpeeds].sort((a, b) => a.speed - b.speed)) {
-    if (!lowest.has(order)) lowest.set(order, { speed: at, name: `${order}× meets the whirl, predicted` });
+    if (!lowest.has(order)) lowest.set(order, { speed: at, name: `whirl by ${order}×` });
   }
   return [...lowest.values()];
 }

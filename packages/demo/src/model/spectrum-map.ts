@@ -8,6 +8,8 @@ const MOST_COLUMNS = 240;
 const MOST_LINES = 8192;
 /** Lines that part neighbouring orders in a column at least. */
 const LINES_AN_ORDER = 4;
+/** s; longer pieces would show nothing that the spectrum does not. */
+const LONGEST_PIECE = 0.75;
 /** Pieces of the recording that are looked at in a column, which bounds the work on long recordings. */
 const MOST_PIECES = 2;
 
@@ -59,7 +61,7 @@ export function spectrumMap(
 function pieceLength(of: { count: number; sampleRate: number; shaftFrequency: number }): number {
   const { count, sampleRate } = of;
   const shaft = Math.max(of.shaftFrequency, 0.5);
-  const sharpest = sampleRate * Math.sqrt(count / sampleRate / shaft);
+  const sharpest = sampleRate * Math.min(LONGEST_PIECE, Math.sqrt(count / sampleRate / shaft));
   const parted = (LINES_AN_ORDER * sampleRate) / shaft;
   return 2 ** Math.round(Math.log2(Math.max(32, Math.min(Math.max(parted, sharpest), count / 12))));
 }

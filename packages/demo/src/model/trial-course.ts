@@ -6,7 +6,7 @@ import {
   sliceRecording,
   trackOrders,
 } from '@sternline/core';
-import type { OrderTrack, Recording } from '@sternline/core';
+import type { OrderTrack, Recording, ResonanceSighting } from '@sternline/core';
 import type { AnalysisChoices, CourseChoices, TrialCourse } from './analysis-types.js';
 import type { ReportProgress } from './progress.js';
 import { spectrumMap } from './spectrum-map.js';
@@ -61,11 +61,16 @@ function follow(recording: Recording, choices: CourseChoices): Run {
     const track = followed(recording, choices);
     if (track.confidence < CONVINCING) return { ...none, unfollowed: doubt(track) };
     const moved = wandered(track) > STEADY;
-    return { track, moved, resonances: moved ? findResonances(track) : [] };
+    return { track, moved, resonances: moved ? resonancesOf(track, recording) : [] };
   } catch (error) {
     if (error instanceof RangeError) return { ...none, unfollowed: TOO_SHORT };
     throw error;
   }
+}
+
+/** Beyond half the rate an amplitude is not to be relied on, and a swell there may be another order's. */
+function resonancesOf(track: OrderTrack, { sampleRate }: Recording): ResonanceSighting[] {
+  return findResonances(track).filter(({ frequency }) => frequency < sampleRate / 2);
 }
 
 /** The speed that the builder entered, as the highest of the run, settles what the recording leaves open. */
