@@ -105,10 +105,13 @@ export class CalibrateSection extends LitElement {
       options: { resonances },
     }));
     return html`${adviceProgress(state, this.task, 'Fitting the bushes')}
-    ${state.answer ? html`<div class=${state.kind === 'working' ? 'stale' : ''}>${this.renderFit(state.answer, resonances)}</div>` : nothing}`;
+    ${state.answer ? html`<div class=${state.kind === 'working' ? 'stale' : ''}>${this.renderFit(state.answer, { resonances, settled: state.kind === 'done' })}</div>` : nothing}`;
   }
 
-  private renderFit(fit: LineCalibration, resonances: readonly Entry[]) {
+  private renderFit(
+    fit: LineCalibration,
+    { resonances, settled }: { readonly resonances: readonly Entry[]; readonly settled: boolean },
+  ) {
     const { units } = this;
     const others = fit.supported ? fit.reasons : fit.reasons.slice(1);
     return html`
@@ -123,6 +126,7 @@ export class CalibrateSection extends LitElement {
               <button
                 type="button"
                 class="main"
+                ?disabled=${!settled}
                 @click=${() => {
                   this.keep(fit);
                 }}

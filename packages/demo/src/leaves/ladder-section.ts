@@ -8,7 +8,7 @@ import {
   type NextTrial,
   type ShaftLine,
 } from '@sternline/core';
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { LineAdvice } from '../model/advice.js';
 import type { Trial } from '../model/project.js';
@@ -49,6 +49,15 @@ export class LadderSection extends LitElement {
   /** The rung that the user prefers to the one proposed. */
   @state() private preferred: LadderTrial['test'] | undefined;
   @state() private note = '';
+
+  /** Whether an answer was just given: the eye and the keyboard then go to what it led to. */
+  private answered = false;
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (!this.answered || !changed.has('advice')) return;
+    this.answered = false;
+    this.renderRoot.querySelector<HTMLElement>('.sentence')?.focus();
+  }
 
   private get runs(): readonly Trial[] {
     return this.trials.filter(({ speed }) => speed !== undefined);
@@ -95,7 +104,7 @@ export class LadderSection extends LitElement {
       ${
         conclusion
           ? this.renderConclusion(conclusion)
-          : html`<p class="sentence" aria-live="polite">
+          : html`<p class="sentence" tabindex="-1" aria-live="polite">
               ${rung ? `Next: ${testTitle(rung.test).toLowerCase()}.` : 'Nothing that is left to try would tell more.'}
               ${causesSentence(ladder.causes)}
             </p>`
@@ -105,7 +114,7 @@ export class LadderSection extends LitElement {
   }
 
   private renderConclusion(conclusion: LadderConclusion) {
-    return html`<p class="sentence" aria-live="polite">${conclusionSentence(conclusion)}</p>
+    return html`<p class="sentence" tabindex="-1" aria-live="polite">${conclusionSentence(conclusion)}</p>
       <h3>What to do, the cheapest first</h3>
       <ol>
         ${conclusion.fixes.map((fix) => html`<li>${fix}</li>`)}
@@ -211,6 +220,7 @@ export class LadderSection extends LitElement {
 
   private change(ladder: LadderState | undefined): void {
     const { ladder: _, ...others } = this.advice;
+    this.answered = true;
     this.dispatchEvent(new AdviceChangedEvent(ladder ? { ...others, ladder } : others));
   }
 }

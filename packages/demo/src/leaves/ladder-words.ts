@@ -33,6 +33,8 @@ const TITLES: Readonly<Record<LadderTrial['test'], string>> = {
   'turn-by-hand': 'Turn it by hand',
   'align-with-sleeve': 'Align with a sleeve',
   'propeller-turned': 'Turn the propeller on the shaft',
+  'halve-angle': 'Halve the joint’s angle',
+  'other-propeller': 'Fit another propeller',
 };
 
 /** The name of a rung. */

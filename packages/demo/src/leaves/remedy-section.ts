@@ -70,14 +70,14 @@ export class RemedySection extends LitElement {
       ${
         state.answer
           ? html`<div class=${state.kind === 'done' ? '' : 'stale'}>
-              ${this.renderRemedies(state.answer)}
+              ${this.renderRemedies(state.answer, state.kind === 'done')}
             </div>`
           : nothing
       }
     </section>`;
   }
 
-  private renderRemedies(remedies: readonly Remedy[]) {
+  private renderRemedies(remedies: readonly Remedy[], settled: boolean) {
     const helping = remedies.filter(({ helps }) => helps);
     const first = helping.filter((remedy, index) => index < SHOWN || remedy.least);
     const rest = helping.filter((remedy) => !first.includes(remedy));
@@ -85,14 +85,14 @@ export class RemedySection extends LitElement {
     return html`
       <p class="sentence" aria-live="polite">${remediesSentence(remedies, this.wantedSpeed, this.units)}</p>
       <ol>
-        ${first.map((remedy) => this.renderRemedy(remedy))}
+        ${first.map((remedy) => this.renderRemedy(remedy, settled))}
       </ol>
       ${
         rest.length > 0
           ? html`<details>
               <summary>${rest.length} more that help</summary>
               <ol>
-                ${rest.map((remedy) => this.renderRemedy(remedy))}
+                ${rest.map((remedy) => this.renderRemedy(remedy, settled))}
               </ol>
             </details>`
           : nothing
@@ -105,7 +105,8 @@ export class RemedySection extends LitElement {
     `;
   }
 
-  private renderRemedy(remedy: Remedy) {
+  /** What was found for an earlier line can be read on, but no longer adopted. */
+  private renderRemedy(remedy: Remedy, settled: boolean) {
     const { units } = this;
     const { takes, scale } = costWords(remedy, units);
     const title = say(remedy.heading, units);
@@ -118,6 +119,7 @@ export class RemedySection extends LitElement {
       <button
         type="button"
         class=${remedy.least ? 'main' : ''}
+        ?disabled=${!settled}
         aria-label=${`${adoptWords(remedy, units)}: ${title}`}
         @click=${() => {
           this.adopt(remedy);
