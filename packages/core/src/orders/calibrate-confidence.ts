@@ -4,14 +4,16 @@
  */
 const WITHIN: readonly (readonly [number, number])[] = [
   [0.001, 0.1],
-  [0.027, 0.24],
-  [0.09, 0.3],
-  [0.26, 0.62],
-  [0.506, 0.76],
-  [0.62, 0.86],
-  [0.724, 0.92],
-  [0.867, 0.94],
-  [0.961, 0.99],
+  [0.027, 0.22],
+  [0.1, 0.34],
+  [0.177, 0.62],
+  [0.3, 0.66],
+  [0.45, 0.7],
+  [0.55, 0.81],
+  [0.65, 0.88],
+  [0.74, 0.94],
+  [0.86, 0.95],
+  [0.96, 0.99],
 ];
 
 /** The same where the range reaches beyond half the sampling rate, so that every line may be the image of another. */
