@@ -123,7 +123,8 @@ export function summaryText(summary: Summary): string {
   return [
     '# How well a trial is read',
     '',
-    `Made by \`pnpm report:reading\` from ${summary.trials} seeded trials of the simulator, none of which any constant was set from. The invented`,
+    `Made by \`pnpm report:reading\` from ${summary.trials} seeded trials of the simulator. The confidence of a speed was fitted on other`,
+    'seeds of it; this set was read again after each fit to see whether it was enough, so it is not wholly independent. The invented',
     'example line runs at 10 to 70 Hz (motion) or 20 to 160 Hz (sound); phones of 53 to 500 Hz and of 8 to 48 kHz, noise over a',
     'range of 20, values rounded as phones do, two in five with a speed that wanders, two in five with stamps that jitter; even,',
     'out of balance, at a joint angle, loose, beside mains hum, with a panel that rings, or with nothing to be seen. Orders fold where the',

@@ -24,8 +24,8 @@ const MOST_CANDIDATES = 5;
  * @remarks Half and double speed explain almost the same lines; where only the expectation of a strong first order
  *   separates them, they stand among the candidates and the confidence says so. Where nothing stands above the
  *   noise the speed is NaN and the confidence 0. A narrow range is the best help. Confidence is calibrated over seeded trials of
- *   an invented line with phones of many rates (docs/reading-trials.md): over those, a stated 0.8 was right eight times in ten. A
- *   machine unlike them is not bound by that.
+ *   an invented line with phones of many rates (docs/reading-trials.md): there what came true lies
+ *   within 0.07 of what was stated in every bin. A machine unlike them is not bound by that.
  * @example
  * ```ts
  * let state = 1;
