@@ -322,7 +322,11 @@ describe('the leaf', () => {
     await choose(page, text('run-up.csv', runUp()));
     await panel.getByText('Orders against shaft speed').waitFor(SLOW);
     await panel.getByText('Record with this device').click();
-    for (const summary of ['Levels, and velocity beside a standard', 'Another recording of the same run'])
+    for (const summary of [
+      'Levels, and velocity beside a standard',
+      'Beside another recording',
+      'It was a tap test, with the motor still',
+    ])
       await panel.getByText(summary).click();
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(await sidewaysOverflow(page)).toBe(0);

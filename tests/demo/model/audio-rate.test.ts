@@ -14,7 +14,8 @@ describe('audioRate', () => {
   // RFC 9639, section 8.2: 16 + 16 + 24 + 24 bits, then 20 bits of sampling rate. 44100 = 0x0AC44.
   it('reads the stream information of FLAC', () => {
     const head = bytes('fLaC', 0, 0, 0, 34, ...new Array<number>(10).fill(0), 0x0a, 0xc4, 0x42);
-    expect(audioRate(head)).toEqual({ rate: 44_100, format: 'FLAC' });
+    // FLAC keeps every sample, by its definition.
+    expect(audioRate(head)).toEqual({ rate: 44_100, format: 'FLAC', lossless: true });
   });
 
   // RFC 7845, section 4: Opus is always decoded at 48 kHz, whatever rate went in.

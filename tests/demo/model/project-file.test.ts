@@ -85,4 +85,14 @@ describe('a file that is no project', () => {
     expect(faults).toHaveLength(3);
     expect(faults[0]).toMatch(/^Shaft line 1: parseShaftLine: shafts must be a list of one or more shafts/);
   });
+
+  it('keeps the stretch that is read and what the device granted; a stretch outside the recording is let go', () => {
+    const [trial] = project.trials;
+    const told = { ...trial!, part: { from: 1, to: 3 }, granted: ['All off.'] };
+    const [back] = readProjectFile(writeProjectFile({ ...project, trials: [told] })).trials;
+    expect(back).toMatchObject({ part: { from: 1, to: 3 }, granted: ['All off.'] });
+    const beyond = { ...told, part: { from: 1, to: 3000 } };
+    const [mended] = readProjectFile(writeProjectFile({ ...project, trials: [beyond] })).trials;
+    expect(mended?.part).toBeUndefined();
+  });
 });

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { ShaftLine } from '@sternline/core';
 import { TrialChangedEvent, TrialRemovedEvent } from '../elements/events.js';
@@ -21,11 +21,14 @@ import './trial-figures.js';
 import type { ChannelChosenEvent } from './trial-figures.js';
 import './trial-levels.js';
 import './trial-pair.js';
-import type { Align } from './trial-pair.js';
+import type { Align, Separate } from './trial-pair.js';
 import './trial-quality.js';
 import './trial-reading.js';
+import { trialReportStyles } from './trial-report-styles.js';
 import './trial-run.js';
 import './trial-speed.js';
+import './trial-tap.js';
+import type { ReadTaps } from './trial-tap.js';
 import type { SpeedToldEvent } from './trial-speed.js';
 
 /** The analysis that was cancelled or failed is to be made again. */
@@ -36,57 +39,20 @@ export class AnalyseAgainEvent extends Event {
   }
 }
 
+/** Work beyond the analysis, done where the recordings are. */
+export interface TrialWork {
+  readonly align: Align;
+  readonly separate: Separate;
+  readonly tap: ReadTaps;
+}
+
 /** How the last good answer looks while another is made, and where none could be. */
 const MARKS = { waiting: 'busy', working: 'busy', done: '', cancelled: 'stale', failed: 'stale' } as const;
 
 /** One trial: what was read, at which speed, what it says, and the figures behind it. */
 @customElement('trial-report')
 export class TrialReport extends LitElement {
-  static override styles = [
-    shared,
-    css`
-      :host {
-        display: block;
-        min-width: 0;
-      }
-      trial-speed {
-        display: block;
-        margin-bottom: var(--gap-large);
-      }
-      .sentence {
-        font-weight: 600;
-      }
-      section {
-        margin-bottom: var(--gap-large);
-      }
-      progress-bar {
-        position: sticky;
-        top: 0;
-        z-index: 1;
-        background: var(--sheet);
-        animation: appear 0s 0.25s backwards;
-      }
-      /* Work that is done in a moment shows no bar. */
-      @keyframes appear {
-        from {
-          visibility: hidden;
-        }
-      }
-      .busy {
-        opacity: 0.6;
-        transition: opacity 0.1s 0.25s;
-      }
-      .facts {
-        display: flex;
-        flex-wrap: wrap;
-        gap: var(--gap) var(--gap-large);
-        align-items: end;
-      }
-      .facts text-field {
-        flex: 1 1 14rem;
-      }
-    `,
-  ];
+  static override styles = [shared, trialReportStyles];
 
   @property({ attribute: false }) trial: Trial | undefined;
   @property({ attribute: false }) state: AnalysisState = { kind: 'waiting' };
@@ -99,7 +65,7 @@ export class TrialReport extends LitElement {
   /** Every trial that was analysed. */
   @property({ attribute: false }) others: readonly AnalysedTrial[] = [];
   @property({ attribute: false }) trials: readonly Trial[] = [];
-  @property({ attribute: false }) align: Align | undefined;
+  @property({ attribute: false }) work: TrialWork | undefined;
   @property({ attribute: false }) criticals: readonly PredictedCritical[] = [];
   @state() private channel: string | undefined;
 
@@ -177,11 +143,13 @@ export class TrialReport extends LitElement {
   private renderPair(trial: Trial) {
     const others = this.trials.filter((one) => one.lineId === trial.lineId && one.id !== trial.id);
     return html`<trial-pair
-      .trial=${trial}
-      .others=${others}
-      .stretch=${trial.part}
-      .align=${this.align}
-    ></trial-pair>`;
+        .trial=${trial}
+        .others=${others}
+        .stretch=${trial.part}
+        .align=${this.work?.align}
+        .separate=${this.work?.separate}
+      ></trial-pair>
+      <trial-tap .trial=${trial} .read=${this.work?.tap}></trial-tap>`;
   }
 
   /** Where nobody knows the speed, the answer is no more than a supposition and says so; in a run there is no one speed. */

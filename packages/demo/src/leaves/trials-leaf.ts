@@ -26,8 +26,8 @@ import type { PendingEvent } from './trial-intake.js';
 import './trial-recorder.js';
 import type { RecordedEvent } from './trial-recorder.js';
 import type { ReadAgainEvent } from './trial-reading.js';
-import type { Align } from './trial-pair.js';
 import './trial-report.js';
+import type { TrialWork } from './trial-report.js';
 import './trials-advice.js';
 import { trialsLeafStyles } from './trials-leaf-styles.js';
 
@@ -178,7 +178,7 @@ export class TrialsLeaf extends LitElement {
       .course=${this.courses.stateOf(open.id)}
       .others=${this.analysed}
       .trials=${this.trials}
-      .align=${this.align}
+      .work=${this.work}
       .line=${open.lineId === this.lineId ? this.line : undefined}
       .criticals=${open.lineId === this.lineId ? predictedCriticals(this.line, this.wantedSpeed) : []}
       .wantedSpeed=${this.wantedSpeed}
@@ -205,7 +205,11 @@ export class TrialsLeaf extends LitElement {
     });
   }
 
-  private readonly align: Align = (first, second) => this.client.align(first, second);
+  private readonly work: TrialWork = {
+    align: (first, second) => this.client.align(first, second),
+    separate: (first, second) => this.client.separate(first, second),
+    tap: (trial) => this.client.tap(trial, trial.lineId === this.lineId ? this.line : undefined),
+  };
 
   private choicesFor(trial: Trial | undefined): AnalysisChoices {
     const own = trial === undefined || trial.lineId === this.lineId;

@@ -1,5 +1,5 @@
 import { proxy, transfer, wrap, type Remote } from 'comlink';
-import type { Recording } from '@sternline/core';
+import type { Recording, SeparatedLine, ShaftLine } from '@sternline/core';
 import type {
   AnalysisChoices,
   CourseChoices,
@@ -13,6 +13,8 @@ import type { AlignmentOutcome, Opened, OpenChoices, SentRecording } from './ana
 import { CancelledError } from './cancelled-error.js';
 import type { DecodedSound } from './decoded-sound.js';
 import type { ReportProgress } from './progress.js';
+import type { Trial } from './project.js';
+import type { TapOutcome } from './tap-words.js';
 
 /** What the page needs of a desk, near or far. */
 type Desk = AnalysisDesk | Remote<AnalysisDesk>;
@@ -22,6 +24,9 @@ const HELD = 2;
 
 /** How a file is read and analysed. */
 export type FileChoices = Pick<OpenChoices, 'analysis'> & { readonly read: ReadChoices };
+
+/** A trial whose speed is known, in rad/s. */
+export type RunOfTrial = Pick<Trial, 'recording' | 'part'> & { readonly speed: number };
 
 /**
  * The page's way to the work on recordings: one worker, one piece of work at a time, in order. Where the browser gives
@@ -82,6 +87,23 @@ export class AnalysisClient {
   /** Sets two recordings of one trial on one clock. */
   align(first: Recording, second: Recording): Promise<AlignmentOutcome> {
     return this.inTurn(async (desk) => await desk.align(this.sent(first), this.sent(second)));
+  }
+
+  /** Reads the ringing of a trial that was tapped, and what is predicted for its line. */
+  tap(
+    { recording, part }: Pick<Trial, 'recording' | 'part'>,
+    line: ShaftLine | undefined,
+  ): Promise<TapOutcome> {
+    const of = { ...(part ? { part } : {}), ...(line ? { line } : {}) };
+    return this.inTurn(async (desk) => await desk.tap(this.sent(recording), of));
+  }
+
+  /** What a second run, at another speed, tells of the lines of the first. */
+  separate(first: RunOfTrial, second: RunOfTrial): Promise<SeparatedLine[]> {
+    const sent = ({ recording, part, speed }: RunOfTrial) => {
+      return { ...this.sent(recording), ...(part ? { part } : {}), speed };
+    };
+    return this.inTurn(async (desk) => await desk.separate(sent(first), sent(second)));
   }
 
   /** Stops what is being done and what waits; the next call starts afresh. */

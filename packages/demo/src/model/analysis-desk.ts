@@ -1,5 +1,5 @@
-import { alignRecordings, AlignmentError } from '@sternline/core';
-import type { Alignment, Recording } from '@sternline/core';
+import { alignRecordings, AlignmentError, separateFolded, sliceRecording } from '@sternline/core';
+import type { Alignment, Recording, SeparatedLine, ShaftLine } from '@sternline/core';
 import { analyse } from './analysis.js';
 import type {
   AnalysisChoices,
@@ -14,6 +14,9 @@ import { soundRecording } from './decoded-sound.js';
 import type { DecodedSound } from './decoded-sound.js';
 import type { ReportProgress } from './progress.js';
 import { readBytes } from './read-bytes.js';
+import { readTaps } from './read-taps.js';
+import type { RecordingPart } from './recording-part.js';
+import type { TapOutcome } from './tap-words.js';
 import { trialCourse } from './trial-course.js';
 
 /** A file that was read, and what its recording says where it could be read. */
@@ -28,6 +31,12 @@ export interface SentRecording {
   readonly recording?: Recording;
   /** Key of a recording that the desk need not hold any longer. */
   readonly forget?: string;
+}
+
+/** A recording with its speed, in rad/s, and the stretch that is read. */
+export interface SentRun extends SentRecording {
+  readonly speed: number;
+  readonly part?: RecordingPart;
 }
 
 /** How a file is read and analysed, and the key that its recording is held under. */
@@ -81,6 +90,21 @@ export class AnalysisDesk {
       if (error instanceof AlignmentError) return { kind: 'apart', code: error.code };
       throw error;
     }
+  }
+
+  /** Reads the ringing of a part that was tapped. */
+  tap(sent: SentRecording, of: { readonly part?: RecordingPart; readonly line?: ShaftLine }): TapOutcome {
+    const recording = this.take(sent);
+    return readTaps(of.part ? sliceRecording(recording, of.part) : recording, of.line);
+  }
+
+  /** What a second recording, at another speed, tells of the lines of the first. */
+  separate(first: SentRun, second: SentRun): SeparatedLine[] {
+    const recordings = [first, second].map(({ speed, part, ...sent }) => {
+      const recording = this.take(sent);
+      return { recording: part ? sliceRecording(recording, part) : recording, speed };
+    });
+    return separateFolded({ recordings });
   }
 
   private analyseOpened(outcome: ReadOutcome, choices: OpenChoices, report: ReportProgress): Opened {
