@@ -58,6 +58,10 @@ describe.each([
     await section.getByText('The runs, step by step').click();
     await write(section, 'Trial mass, as weighed', '10');
     await expect.poll(() => readText(section)).toContain('never trust tape or putty alone');
+    const source = section.getByRole('combobox', { name: 'Amplitude as found: from a trial' });
+    await source.selectOption({ label: 'Bath, 3 700 rpm, motion' });
+    await expect.poll(() => readText(section), PATIENT).toContain('all runs must have one speed');
+    expect(await readText(section)).toMatch(/Channel \w+: 0\.\d+ m\/s² ± /);
     // Derived: 10 g alone shakes 5, 16 g opposite 20° shake the 8 as found; the rest by the cosine rule.
     await write(section, 'Amplitude as found', '8');
     await write(section, 'Amplitude with the mass at 0°', '3,718143');

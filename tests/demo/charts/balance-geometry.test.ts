@@ -45,7 +45,10 @@ describe('balanceCircles', () => {
     angle: degrees * DEGREE,
     amplitude: Math.sqrt(64 + alone ** 2 - 80 * Math.cos(degrees * DEGREE - angle)),
   }));
-  const drawn = balanceCircles({ initial: 8, trials, effect: alone, angle }, 100);
+  const drawn = balanceCircles(
+    { initial: 8, trials, effect: alone, angle },
+    { width: 300, edge: 20, most: 400 },
+  );
 
   it('draws every circle through the one point where they meet', () => {
     for (const { centre, radius } of drawn.circles) {
@@ -59,9 +62,13 @@ describe('balanceCircles', () => {
     }
   });
 
-  it('keeps all of it in the picture', () => {
-    for (const { centre, radius } of drawn.circles) {
-      expect(Math.hypot(centre.x, centre.y) + radius).toBeLessThanOrEqual(100 + 1e-9);
+  it('keeps all of it in the picture, with the edge left about it', () => {
+    const { middle, height, circles, base } = drawn;
+    for (const { centre, radius } of [...circles, { centre: { x: 0, y: 0 }, radius: base }]) {
+      expect(middle.x + centre.x - radius).toBeGreaterThanOrEqual(20 - 1e-9);
+      expect(middle.x + centre.x + radius).toBeLessThanOrEqual(280 + 1e-9);
+      expect(middle.y + centre.y - radius).toBeGreaterThanOrEqual(20 - 1e-9);
+      expect(middle.y + centre.y + radius).toBeLessThanOrEqual(height - 20 + 1e-9);
     }
   });
 });

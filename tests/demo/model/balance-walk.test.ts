@@ -1,4 +1,4 @@
-import { exampleLine } from '@sternline/core';
+import { assess, exampleLine } from '@sternline/core';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_BALANCE, type BalanceBook } from '../../../packages/demo/src/model/advice.js';
 import { bladeAngles, walkBalance } from '../../../packages/demo/src/model/balance-walk.js';
@@ -68,9 +68,25 @@ describe('walkBalance', () => {
   });
 
   it('proposes a speed well below the first whirl', () => {
-    // 7 640 rpm is the first whirl of this line, as the Whirl leaf shows; 0.65 of it is 4 966.
-    expect(walkBalance(EMPTY_BALANCE, line, 12000 * RPM).speed / RPM).toBeCloseTo(4966, -2);
-    expect(walkBalance(EMPTY_BALANCE, line, 2000 * RPM).speed / RPM).toBeCloseTo(2000, 9);
+    for (const rpm of [1000, 2000, 3300, 12000]) {
+      const { speed, band } = walkBalance(EMPTY_BALANCE, line, rpm * RPM);
+      const { avoidBands, criticalSpeeds } = assess(line, { speed: rpm * RPM });
+      const first = Math.min(
+        ...criticalSpeeds.filter(({ order }) => order === 1).map((found) => found.speed),
+      );
+      expect(speed).toBeLessThanOrEqual(Math.min(rpm * RPM, 0.65 * first));
+      expect(avoidBands.filter(({ from, to }) => speed >= from && speed <= to)).toEqual([]);
+      expect(band).toBeUndefined();
+    }
+  });
+
+  it('leaves a wanted speed as it is where nothing speaks against it', () => {
+    expect(walkBalance(EMPTY_BALANCE, line, 1000 * RPM).speed / RPM).toBeCloseTo(1000, 9);
+  });
+
+  it('names the band that a chosen speed lies in', () => {
+    // 3 300 rpm lies in the band of the first whirl driven by the joints, as the first visit's verdict says.
+    expect(walkBalance({ ...full, speed: 3300 * RPM }, line, wanted).band?.name).toContain('joints');
   });
 
   it('tells how hard the trial mass pulls: m r Ω²', () => {

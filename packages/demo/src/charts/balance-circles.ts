@@ -6,7 +6,8 @@ import { chartStyles } from './chart-styles.js';
 import { SizeController } from './size-controller.js';
 
 const MOST = 420;
-const EDGE = 30;
+/** Room for the names about the circles. */
+const EDGE = 22;
 
 /** The four circles of a balancing without phase, and where they meet. Angles run clockwise from the top. */
 @customElement('balance-circles')
@@ -77,12 +78,13 @@ export class BalanceCircles extends LitElement {
     const { readings } = this;
     const width = Math.min(this.size.width, MOST);
     if (!readings || width < 80) return nothing;
-    const { base, circles, meeting, correction } = balanceCircles(readings, width / 2 - EDGE);
+    const drawing = balanceCircles(readings, { width, edge: EDGE, most: MOST });
+    const { base, circles, meeting, correction, middle, height } = drawing;
     const side = correction.x >= 0 ? 'anchor-start' : 'anchor-end';
     return html`<svg
-      viewBox="${-width / 2} ${-width / 2} ${width} ${width}"
+      viewBox="${-middle.x} ${-middle.y} ${width} ${height}"
       width=${width}
-      height=${width}
+      height=${height}
       role="img"
       aria-label=${this.label}
     >

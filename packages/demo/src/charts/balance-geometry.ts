@@ -88,8 +88,12 @@ export interface DrawnCircle {
 }
 
 export interface CircleDrawing {
-  /** Of the first circle, about the middle. */
+  /** The middle of the first circle, from the upper left corner. */
+  readonly middle: Spot;
+  readonly height: number;
+  /** Radius of the first circle. */
   readonly base: number;
+  /** This and all that follows from the middle. */
   readonly circles: readonly DrawnCircle[];
   /** Where the circles meet. */
   readonly meeting: Spot;
@@ -104,15 +108,24 @@ export interface CircleDrawing {
  * |P − A₀ e^{jφᵢ}| = Aᵢ for P = t e^{jθ}, with t what the trial mass makes by itself and θ the angle of the correction
  *
  * @param readings - amplitudes in one unit
- * @param reach - half of the picture
+ * @param sheet - width of the picture, the edge that is left about the circles, and the most height
  */
 export function balanceCircles(
   { initial, trials, effect, angle }: CircleReadings,
-  reach: number,
+  { width, edge, most }: { readonly width: number; readonly edge: number; readonly most: number },
 ): CircleDrawing {
-  const most = Math.max(initial, ...trials.map(({ amplitude }) => initial + amplitude));
-  const scale = reach / most;
+  const reaches = [
+    { x: 0, y: 0, radius: initial },
+    ...trials.map((trial) => ({ ...clockSpot(trial.angle, initial), radius: trial.amplitude })),
+  ];
+  const left = Math.min(...reaches.map(({ x, radius }) => x - radius));
+  const right = Math.max(...reaches.map(({ x, radius }) => x + radius));
+  const top = Math.min(...reaches.map(({ y, radius }) => y - radius));
+  const bottom = Math.max(...reaches.map(({ y, radius }) => y + radius));
+  const scale = Math.min((width - 2 * edge) / (right - left), (most - 2 * edge) / (bottom - top));
   return {
+    middle: { x: width / 2 - (scale * (left + right)) / 2, y: edge - scale * top },
+    height: scale * (bottom - top) + 2 * edge,
     base: initial * scale,
     circles: trials.map((trial) => ({
       centre: clockSpot(trial.angle, initial * scale),

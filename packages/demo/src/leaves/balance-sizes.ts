@@ -1,4 +1,4 @@
-import { html, LitElement } from 'lit';
+import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { ValueChangedEvent } from '../elements/events.js';
 import '../elements/number-field.js';
@@ -7,7 +7,7 @@ import type { BalanceWalk } from '../model/balance-walk.js';
 import type { Units } from '../model/project.js';
 import { fromScreen, screenUnit, toScreen, type ScreenQuantity } from '../model/units.js';
 import { shared } from '../styles/shared.js';
-import { trialMassSentence } from './balance-words.js';
+import { bandSentence, trialMassSentence } from './balance-words.js';
 import { sectionStyles } from './section-styles.js';
 
 /** A size of a balancing was given, or taken back. */
@@ -59,6 +59,7 @@ export class BalanceSizes extends LitElement {
     const values = { ...walk, mass: book.mass };
     return html`
       <p>${trialMassSentence(walk, book.mass, units)}</p>
+      ${walk.band ? html`<p class="problem">${bandSentence(walk, units)}</p>` : nothing}
       <div class="fields">
         ${FIELDS.map(({ name, label, hint, quantity }) => {
           const { symbol, decimals } = screenUnit(quantity, units);

@@ -36,6 +36,9 @@ export const balanceStyles = css`
     font-weight: 600;
     margin-bottom: 0.25rem;
   }
+  .safety ul {
+    list-style: disc;
+  }
   @media (max-width: 40rem) {
     .side {
       grid-template-columns: minmax(0, 1fr);

@@ -90,6 +90,12 @@ export function trialMassSentence(
   return `${advice} Yours pulls with ${formatFigure(pull, 'force', units)}.`;
 }
 
+/** Why a speed is no good to balance at; empty where it is. */
+export function bandSentence({ band, speed }: BalanceWalk, units: Units): string {
+  if (!band) return '';
+  return `${formatFigure(speed, 'speed', units)} lies in a band to avoid, the ${band.name}, from ${formatFigure(band.from, 'speed', units)} to ${formatFigure(band.to, 'speed', units)}: there the first order does not follow the unbalance alone. Take another speed.`;
+}
+
 /** Times the advised mass from which its pull is worth a word. */
 const TOO_HEAVY = 3;
 

@@ -28,7 +28,7 @@ export function trialsTable({ rows }: RecordingComparison): TableData {
     columns: ['Order', 'Before', 'After', 'After over before', 'Verdict'],
     rows: rows.map((row) => [
       channels.size > 1 ? `${row.order}× on ${row.channel}` : `${row.order}×`,
-      `${writeAmplitude(row.before.amplitude)} ± ${writeAmplitude(Number(row.before.amplitudeError.toPrecision(2)))}`,
+      `${writeAmplitude(row.before.amplitude)} ± ${writeAmplitude(Number(row.before.amplitudeError.toPrecision(2)), row.unit)}`,
       `${writeAmplitude(row.after.amplitude)} ± ${writeAmplitude(Number(row.after.amplitudeError.toPrecision(2)), row.unit)}`,
       changeText(row),
       row.verdict,

@@ -4,6 +4,7 @@ import {
   trialMass,
   verifyBalance,
   type AmplitudeBalance,
+  type AvoidBand,
   type ShaftLine,
   type SplitCorrection,
   type TrialMass,
@@ -31,6 +32,8 @@ export interface BalanceWalk {
   readonly advised: TrialMass;
   /** N, with which the trial mass pulls at that speed; absent until it is weighed. */
   readonly pull?: number;
+  /** The band to avoid that this speed lies in. */
+  readonly band?: AvoidBand;
   /** What comes next. */
   readonly next: 'mass' | BalanceRun | 'done';
   readonly result?: BalanceResult;
@@ -58,7 +61,8 @@ export function walkBalance(book: BalanceBook, line: ShaftLine, wantedSpeed: num
   const blades = line.propeller?.blades ?? 4;
   const start = { speed, rotorMass, radius, blades, advised: trialMass({ rotorMass, speed, radius }) };
   const pull = book.mass === undefined ? {} : { pull: book.mass * radius * speed ** 2 };
-  return { ...start, ...pull, ...settle(book, { radius, blades }) };
+  const band = bandAt(line, speed);
+  return { ...start, ...pull, ...(band ? { band } : {}), ...settle(book, { radius, blades }) };
 }
 
 type Outcome = Pick<BalanceWalk, 'next' | 'result' | 'problem' | 'verification'>;
@@ -113,15 +117,29 @@ function plainProblem(error: unknown): string {
   return condition === undefined ? text : `It takes ${condition}.`;
 }
 
-/** Shares of the first whirl to stay below while balancing. Common practice. */
+/** Share of the first whirl to stay below while balancing. Common practice. */
 const BELOW_WHIRL = 0.65;
+/** Share by which a proposed speed stays off a band. */
+const OFF_BAND = 0.95;
 
+/** The wanted speed, or the next one below it that is well under the first whirl and clear of every band. */
 function safeSpeed(line: ShaftLine, wantedSpeed: number): number {
   const { assessment } = judgeLine(line, wantedSpeed);
-  const critical = assessment?.criticalSpeeds
+  if (!assessment) return wantedSpeed;
+  const critical = assessment.criticalSpeeds
     .filter(({ excitation }) => excitation === 'unbalance')
     .map(({ speed }) => speed);
-  return Math.min(wantedSpeed, BELOW_WHIRL * Math.min(Infinity, ...(critical ?? [])));
+  const most = Math.min(wantedSpeed, BELOW_WHIRL * Math.min(Infinity, ...critical));
+  const downwards = [...assessment.avoidBands].sort((a, b) => b.to - a.to);
+  return downwards.reduce(
+    (speed, { from, to }) => (speed >= from && speed <= to ? OFF_BAND * from : speed),
+    most,
+  );
+}
+
+/** The band that a speed lies in: there amplitudes do not follow the unbalance alone. */
+function bandAt(line: ShaftLine, speed: number): AvoidBand | undefined {
+  return judgeLine(line, speed).assessment?.avoidBands.find(({ from, to }) => speed >= from && speed <= to);
 }
 
 /** kg, of the last shaft with what sits on it. */
