@@ -1,27 +1,11 @@
 import { checkPositive } from '../internal/checks.js';
 import { refusal } from '../internal/refuse.js';
 import { describeLimits } from './describe-limits.js';
-import type { Evidence, RuleFinding } from './evidence.js';
-import { findBladePass } from './find-blade-pass.js';
-import { findElectrical } from './find-electrical.js';
-import { findJointAngle } from './find-joint-angle.js';
-import { findLooseness } from './find-looseness.js';
-import { findStructural } from './find-structural.js';
-import { findUnbalance } from './find-unbalance.js';
-import { findUnexplained } from './find-unexplained.js';
-import { findWhirl } from './find-whirl.js';
+import { findCandidates } from './find-candidates.js';
 import { gatherEvidence } from './gather-evidence.js';
+import { measureTraits } from './measure-traits.js';
 import type { Diagnosis, DiagnosisInput } from './types.js';
-
-const RULES: readonly ((evidence: Evidence) => RuleFinding | undefined)[] = [
-  findUnbalance,
-  findJointAngle,
-  findBladePass,
-  findWhirl,
-  findLooseness,
-  findStructural,
-  findElectrical,
-];
+import { weighCandidates } from './weigh-candidates.js';
 
 /**
  * Reads a recording at a known shaft speed into orders, peaks and findings, each with its evidence and the check that would
@@ -51,14 +35,10 @@ export function diagnose(input: DiagnosisInput): Diagnosis {
   if (input.recording.channels.length === 0)
     throw refusal('diagnose: recording', 'one with a channel or more', 'none');
   const evidence = gatherEvidence(input);
-  const found = RULES.flatMap((rule) => rule(evidence) ?? []);
-  const unexplained = findUnexplained(evidence, found);
   return {
     orders: evidence.readings,
     peaks: evidence.peaks,
-    findings: [...found, ...(unexplained === undefined ? [] : [unexplained])]
-      .map(({ finding }) => finding)
-      .sort((a, b) => b.confidence - a.confidence),
+    findings: weighCandidates(findCandidates(evidence), measureTraits(evidence)),
     limits: describeLimits(evidence),
   };
 }

@@ -1,50 +1,63 @@
 import { listText } from '../internal/list-text.js';
 import { numberText } from '../internal/number-text.js';
 import { amplitudeText } from './amplitude-text.js';
-import type { Evidence, RuleFinding } from './evidence.js';
+import type { Candidate, Evidence } from './evidence.js';
 import { mainsLine } from './mains-line.js';
 import { orderEvidence } from './order-evidence.js';
 import { ramp } from './ramp.js';
 import { SPIN_GUARDED } from './safety.js';
+import { shareOf } from './share-of.js';
 import { SWITCHING } from './switching.js';
 
+/** What is smaller beside the strongest line is not what shakes the model. */
+const LEAST_SHARE = 0.05;
+
 /** Electrical: a line at a mains frequency, or orders that count the motor's poles. */
-export function findElectrical(evidence: Evidence): RuleFinding | undefined {
+export function findElectrical(evidence: Evidence): Candidate | undefined {
   return fromMains(evidence) ?? fromPoles(evidence) ?? fromSwitching(evidence);
 }
 
-function fromMains(evidence: Evidence): RuleFinding | undefined {
-  const { strangers, strongest, measured, recording } = evidence;
+function fromMains(evidence: Evidence): Candidate | undefined {
+  const { strangers, measured, recording } = evidence;
   const place = { sampleRate: recording.sampleRate, resolution: measured.resolution };
   const lines = strangers.flatMap((peak) => {
     const mains = mainsLine(peak.frequency, place);
-    return mains === undefined ? [] : [{ peak, mains }];
+    const share = shareOf(evidence, peak.amplitude, peak.unit);
+    return mains === undefined || share < LEAST_SHARE ? [] : [{ peak, mains, share }];
   });
   const [strong] = lines;
   if (strong === undefined) return undefined;
   const folded = lines.some(({ mains }) => mains > recording.sampleRate / 2);
-  const confidence =
-    (0.4 + 0.2 * ramp(lines.length, 1, 2) + 0.1 * ramp(strong.peak.amplitude / strongest, 0, 0.5)) *
-    (folded ? 0.6 : 1);
   return {
-    finding: {
-      cause: 'electrical',
-      confidence,
-      evidence: [
-        ...lines.map(
-          ({ peak, mains }) =>
-            `A line at ${numberText(peak.frequency)} Hz with ${amplitudeText(peak.amplitude, peak.unit, 2)} on ${peak.channel} lies on ${mains} Hz, a mains frequency or its double${mains > recording.sampleRate / 2 ? ', folded' : ''}.`,
-        ),
-        'It is no multiple of shaft speed.',
-      ],
-      nextCheck: `Record once more with the drive still and everything else as it was. If the line is there too, it comes from the mains or a machine nearby and not from the shaft line; if it is gone, run at another speed: a line that stays put is a resonance. ${SPIN_GUARDED}`,
-    },
+    cause: 'electrical',
+    evidence: [
+      ...lines.map(
+        ({ peak, mains }) =>
+          `A line at ${numberText(peak.frequency)} Hz with ${amplitudeText(peak.amplitude, peak.unit, 2)} on ${peak.channel} lies on ${mains} Hz, a mains frequency or its double${mains > recording.sampleRate / 2 ? ', folded' : ''}.`,
+      ),
+      `It is no multiple of shaft speed, and ${numberText(100 * strong.share, 2)} % of the strongest line.`,
+    ],
+    check: 'Record once more with the drive still and everything else as it was.',
+    outcomes: [
+      {
+        result: 'the line is there too',
+        means: 'it comes from the mains or a machine nearby and not from the shaft line',
+      },
+      { result: 'it is gone', means: 'run at another speed: a line that stays put is a resonance' },
+    ],
+    rivals: [
+      {
+        cause: 'structural-resonance',
+        why: 'A part that rings at just a mains frequency would be a coincidence.',
+      },
+    ],
+    caution: SPIN_GUARDED,
     orders: [],
-    frequencies: lines.map(({ peak }) => peak.frequency),
+    adjustment: folded ? -1 : 0,
   };
 }
 
-function fromPoles(evidence: Evidence): RuleFinding | undefined {
+function fromPoles(evidence: Evidence): Candidate | undefined {
   const poles = evidence.line?.motor?.poles;
   if (poles === undefined) return undefined;
   const blades = evidence.line?.propeller?.blades ?? 0;
@@ -52,40 +65,57 @@ function fromPoles(evidence: Evidence): RuleFinding | undefined {
   const orders = [poles / 2, poles, 3 * poles]
     .filter((order) => !ordinary.includes(order))
     .flatMap((order) => orderEvidence(evidence, order) ?? [])
-    .filter((found) => found.clear && found.amplitude > 0.1 * evidence.strongest);
+    .filter((found) => found.clear && found.share > 0.1);
   if (orders.length === 0) return undefined;
   const names = orders.map(({ reading }) => reading.order);
-  const trust = Math.min(...orders.map((found) => found.trust));
   return {
-    finding: {
-      cause: 'electrical',
-      confidence: (0.35 + 0.2 * ramp(orders.length, 1, 2)) * trust,
-      evidence: [
-        ...orders.flatMap(({ sentences }) => sentences),
-        `${orders.length === 1 ? 'Order' : 'Orders'} ${listText(names)} count the ${poles} poles of the motor.`,
-      ],
-      nextCheck: `Run the motor alone, uncoupled, at the same speed. If the line stays, it is the motor and its controller; if it goes, it belongs to the shaft line. ${SPIN_GUARDED}`,
-    },
-    orders: orders.map(({ reading }) => reading.order),
-    frequencies: [],
+    cause: 'electrical',
+    evidence: [
+      ...orders.flatMap(({ sentences }) => sentences),
+      `${orders.length === 1 ? 'Order' : 'Orders'} ${listText(names)} count the ${poles} poles of the motor.`,
+    ],
+    check: 'Run the motor alone, uncoupled, at the same speed.',
+    outcomes: [
+      { result: 'the line stays', means: 'it is the motor and its controller' },
+      { result: 'it goes', means: 'it belongs to the shaft line' },
+    ],
+    rivals: [
+      { cause: 'looseness', why: 'A loose part would show the orders between as well.' },
+      {
+        cause: 'structural-resonance',
+        why: 'A panel that rings there would lift only the order that meets it.',
+      },
+    ],
+    caution: SPIN_GUARDED,
+    orders: names,
+    judged: 0.35 + 0.2 * ramp(orders.length, 1, 2),
   };
 }
 
-function fromSwitching({ strangers, strongest }: Evidence): RuleFinding | undefined {
-  const [peak] = strangers.filter(
-    ({ frequency, amplitude }) => frequency >= SWITCHING && amplitude > 0.15 * strongest,
+function fromSwitching(evidence: Evidence): Candidate | undefined {
+  const [peak] = evidence.strangers.filter(
+    ({ frequency, amplitude, unit }) => frequency >= SWITCHING && shareOf(evidence, amplitude, unit) > 0.15,
   );
   if (peak === undefined) return undefined;
+  const share = shareOf(evidence, peak.amplitude, peak.unit);
   return {
-    finding: {
-      cause: 'electrical',
-      confidence: 0.3 + 0.2 * ramp(peak.amplitude / strongest, 0.15, 0.8),
-      evidence: [
-        `A line at ${numberText(peak.frequency, 4)} Hz with ${amplitudeText(peak.amplitude, peak.unit, 2)} on ${peak.channel} is no multiple of shaft speed and lies where motor controllers switch.`,
-      ],
-      nextCheck: `Record the motor alone at two throttle settings. A line that stays at ${numberText(peak.frequency)} Hz is the controller and does the shaft line no harm; one that moves belongs to the motor. ${SPIN_GUARDED}`,
-    },
+    cause: 'electrical',
+    evidence: [
+      `A line at ${numberText(peak.frequency, 4)} Hz with ${amplitudeText(peak.amplitude, peak.unit, 2)} on ${peak.channel} is no multiple of shaft speed and lies where motor controllers switch.`,
+    ],
+    check: 'Record the motor alone at two throttle settings.',
+    outcomes: [
+      {
+        result: `the line stays at ${numberText(peak.frequency)} Hz`,
+        means: 'it is the controller and does the shaft line no harm',
+      },
+      { result: 'it moves', means: 'it belongs to the motor' },
+    ],
+    rivals: [
+      { cause: 'structural-resonance', why: 'Parts of a model seldom ring so high, and not for long.' },
+    ],
+    caution: SPIN_GUARDED,
     orders: [],
-    frequencies: [peak.frequency],
+    judged: 0.3 + 0.2 * ramp(share, 0.15, 0.8),
   };
 }

@@ -1,35 +1,49 @@
 import { listText } from '../internal/list-text.js';
 import { numberText } from '../internal/number-text.js';
-import type { Evidence, RuleFinding } from './evidence.js';
+import type { Candidate, Evidence } from './evidence.js';
 import { orderEvidence } from './order-evidence.js';
-import { HANDS_OFF, SPIN_GUARDED } from './safety.js';
+import { CARE } from './safety.js';
 
 /** Looseness: a row of orders, and half orders when it is bad. */
-export function findLooseness(evidence: Evidence): RuleFinding | undefined {
-  const clear = (order: number): boolean => orderEvidence(evidence, order)?.clear ?? false;
-  const strong = (order: number): boolean =>
-    (orderEvidence(evidence, order)?.amplitude ?? 0) > 0.05 * evidence.strongest;
+export function findLooseness(evidence: Evidence): Candidate | undefined {
+  const stands = (order: number): boolean => {
+    const found = orderEvidence(evidence, order);
+    return found?.clear === true && found.share > 0.05;
+  };
   const blades = evidence.line?.propeller?.blades ?? 0;
-  const row = [1, 2, 3, 4, 5, 6].filter((order) => clear(order) && strong(order));
+  const row = [1, 2, 3, 4, 5, 6].filter(stands);
   const own = row.filter((order) => order !== blades && order !== 2 * blades);
-  const halves = [0.5, 1.5].filter((order) => clear(order) && strong(order));
+  const halves = [0.5, 1.5].filter(stands);
   if (own.length + 2 * halves.length < 4 || own.length < 2) return undefined;
   const orders = [...halves, ...row].sort((a, b) => a - b);
-  const trust = Math.min(...orders.map((order) => orderEvidence(evidence, order)?.trust ?? 1));
   return {
-    finding: {
-      cause: 'looseness',
-      confidence: Math.min(0.8, 0.22 + 0.06 * (own.length - 3) + 0.2 * halves.length) * trust,
-      evidence: [
-        `Orders ${listText(orders)} all stand above the noise, from ${sizes(evidence, orders)}.`,
-        halves.length > 0
-          ? 'Half orders come when a part lifts and lands every other turn.'
-          : 'A row of orders comes when a part knocks once a turn; no half order was seen.',
-      ],
-      nextCheck: `Go over grub screws, motor mount and bush seats, tighten each, and record again. If the row of orders shrinks, that was it; if not, try the joint for play between finger and thumb: play points to a worn joint. ${HANDS_OFF} ${SPIN_GUARDED}`,
-    },
+    cause: 'looseness',
+    evidence: [
+      `Orders ${listText(orders)} all stand above the noise, from ${sizes(evidence, orders)}.`,
+      halves.length > 0
+        ? 'Half orders come when a part lifts and lands every other turn.'
+        : 'A row of orders comes when a part knocks once a turn; no half order was seen.',
+    ],
+    check: 'Go over grub screws, motor mount and bush seats, tighten each, and record again.',
+    outcomes: [
+      { result: 'the row of orders shrinks', means: 'that was it' },
+      {
+        result: 'it stays',
+        means: 'try the joint for play between finger and thumb: play points to a worn joint',
+      },
+    ],
+    rivals: [
+      {
+        cause: 'rubbing',
+        why: 'A rub gives a row of orders too, but raises the noise between them, once a turn.',
+      },
+      {
+        cause: 'misalignment',
+        why: 'Shafts out of line show the first orders of such a row and no half orders.',
+      },
+    ],
+    caution: CARE,
     orders,
-    frequencies: [],
   };
 }
 

@@ -1,44 +1,80 @@
 import { listText } from '../internal/list-text.js';
 import { numberText } from '../internal/number-text.js';
-import type { Evidence, RuleFinding } from './evidence.js';
+import type { Candidate, Evidence, OrderEvidence } from './evidence.js';
 import { orderEvidence } from './order-evidence.js';
 import { ramp } from './ramp.js';
-import { SPIN_GUARDED } from './safety.js';
+import { CARE, SPIN_GUARDED } from './safety.js';
 
-/** Strong orders that no other finding explains, or that the sampling lays on top of each other. */
-export function findUnexplained(evidence: Evidence, others: readonly RuleFinding[]): RuleFinding | undefined {
-  const explained = new Set(others.flatMap(({ orders }) => orders));
-  const left = evidence.readings
-    .filter(
-      ({ order, seen, inseparableFrom }) =>
-        seen && !explained.has(order) && !inseparableFrom.some((o) => explained.has(o)),
-    )
+/** Strong orders that no cause is known for, or that the sampling lays on top of each other. */
+export function findUnexplained(evidence: Evidence): Candidate | undefined {
+  const blades = evidence.line?.propeller?.blades ?? 0;
+  const isClear = (order: number): boolean => orderEvidence(evidence, order)?.clear ?? false;
+  const known = [1, 2, blades].filter(isClear);
+  if (known.includes(blades)) known.push(2 * blades);
+  const [strong] = evidence.readings
+    .filter(({ order, seen }) => seen && Number.isInteger(order) && !known.includes(order))
     .flatMap(({ order }) => orderEvidence(evidence, order) ?? [])
-    .filter(({ amplitude }) => amplitude > 0.5 * evidence.strongest)
-    .sort((a, b) => b.amplitude - a.amplitude);
-  const [strong] = left;
+    .filter(({ share, measurement }) => share > 0.4 && !measurement.inseparableFrom.some(isClear))
+    .sort((a, b) => b.share - a.share);
   if (strong === undefined) return undefined;
-  const { order, inseparableFrom, apparentFrequency } = strong.measurement;
-  const shared = inseparableFrom.length > 0;
+  return strong.measurement.inseparableFrom.length > 0 ? shared(evidence, strong) : alone(strong);
+}
+
+function shared(evidence: Evidence, { measurement, sentences, share }: OrderEvidence): Candidate {
+  const { order, inseparableFrom, apparentFrequency } = measurement;
   const rivals = [order, ...inseparableFrom].sort((a, b) => a - b);
   return {
-    finding: {
-      cause: 'unexplained',
-      confidence: 0.2 + 0.3 * ramp(strong.amplitude / evidence.strongest, 0.5, 1),
-      evidence: shared
-        ? [
-            strong.sentences[0] ?? '',
-            `Orders ${listText(rivals)} all appear at ${numberText(apparentFrequency)} Hz at this rate, so none of them can be blamed from this recording alone.`,
-          ]
-        : [
-            ...strong.sentences,
-            `Order ${order} is among the strongest, and no cause that is looked for explains it.`,
-          ],
-      nextCheck: shared
-        ? `Record again 15 % slower, or with a faster recorder. Orders move by different amounts, so the line that follows tells which it is. ${SPIN_GUARDED}`
-        : `Take one part off at a time, in this order: propeller, joint, then the motor alone, each at the same speed. The step at which the line goes names the part. ${SPIN_GUARDED}`,
-    },
-    orders: [order],
-    frequencies: [],
+    cause: 'unexplained',
+    evidence: [
+      sentences[0] ?? '',
+      `Orders ${listText(rivals)} all appear at ${numberText(apparentFrequency)} Hz at this rate, so none of them can be blamed from this recording alone.`,
+    ],
+    check: 'Record again 15 % slower, or with a faster recorder.',
+    outcomes: rivals.slice(0, 3).map((one) => ({
+      result: `the line moves by 15 % of ${numberText((one * evidence.speed) / (2 * Math.PI))} Hz`,
+      means: `it is order ${one}`,
+    })),
+    rivals: rivalCauses(rivals),
+    caution: SPIN_GUARDED,
+    orders: rivals,
+    judged: 0.2 + 0.3 * ramp(share, 0.4, 1),
   };
+}
+
+function alone({ measurement: { order, apparentFrequency }, sentences }: OrderEvidence): Candidate {
+  return {
+    cause: 'unexplained',
+    evidence: [
+      ...sentences,
+      `Order ${order} is among the strongest, and no cause that is looked for explains it.`,
+      'A part of hull or mount that rings near that frequency lifts whatever order comes by; so do gears, belts and poles.',
+    ],
+    check:
+      'Record once more 15 % slower, then take one part off at a time, in this order: propeller, joint, then the motor alone.',
+    outcomes: [
+      {
+        result: `order ${order} shrinks by far more than the others when the speed changes`,
+        means: `something rings near ${numberText(apparentFrequency)} Hz`,
+      },
+      { result: 'it goes with a part', means: 'that part makes it' },
+    ],
+    rivals: [
+      { cause: 'structural-resonance', why: 'One speed alone cannot tell a resonance from a strong source.' },
+      { cause: 'looseness', why: 'A loose part would show a row of orders, not one.' },
+    ],
+    caution: CARE,
+    orders: [order],
+  };
+}
+
+function rivalCauses(orders: readonly number[]): Candidate['rivals'] {
+  return [
+    { cause: 'structural-resonance', why: 'A part that rings just there cannot be ruled out either.' },
+    ...(orders.includes(1)
+      ? [{ cause: 'unbalance' as const, why: 'Order 1 is among those that fall there.' }]
+      : []),
+    ...(orders.includes(2)
+      ? [{ cause: 'joint-angle' as const, why: 'Order 2 is among those that fall there.' }]
+      : []),
+  ];
 }

@@ -2,6 +2,7 @@ import { listText } from '../internal/list-text.js';
 import { numberText } from '../internal/number-text.js';
 import { amplitudeText } from './amplitude-text.js';
 import { mainsLine } from './mains-line.js';
+import { shareOf } from './share-of.js';
 import type { Evidence, OrderEvidence } from './evidence.js';
 
 /** What the recording says of one order, or undefined where it was not measured. */
@@ -9,15 +10,15 @@ export function orderEvidence(evidence: Evidence, order: number): OrderEvidence 
   const measurement = evidence.measured.orders.find((other) => other.order === order);
   const reading = evidence.readings.find((other) => other.order === order);
   if (measurement === undefined || reading === undefined) return undefined;
-  const { folded, inseparableFrom } = measurement;
+  const { inseparableFrom } = measurement;
   const likely = inseparableFrom.filter((other) => isLikely(evidence, other));
-  const sharing = inseparableFrom.length > likely.length;
+  const amplitude = combinedAmplitude(evidence, order);
   return {
     measurement,
     reading,
-    amplitude: combinedAmplitude(evidence, order),
+    amplitude,
+    share: shareOf(evidence, amplitude, reading.unit),
     clear: reading.seen && likely.length === 0,
-    trust: (folded ? 0.6 : 1) * (sharing ? 0.8 : 1) * (onMains(evidence, order) === undefined ? 1 : 0.7),
     sentences: [figure(evidence, order), ...cautions(evidence, order)],
   };
 }
