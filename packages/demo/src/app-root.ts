@@ -27,15 +27,12 @@ import type {
 import './leaves/line-sheet.js';
 import './leaves/project-bar.js';
 import { withLevels } from './leaves/ruler-input.js';
-import './leaves/speed-bench.js';
 import './leaves/trials-leaf.js';
 import { modesToShow } from './leaves/whirl-words.js';
 import { judgeLine } from './model/judge-line.js';
 import type { Project, ProjectLine, Trial } from './model/project.js';
 import {
   openLineOf,
-  withAdded,
-  withAdvice,
   withCopy,
   withMeasures,
   withoutLine,
@@ -46,7 +43,10 @@ import { sampleProject } from './model/sample-project.js';
 import { ProjectDesk } from './project-desk.js';
 import { chooseProjectFile, isProjectFile, openProjectFile, saveProject } from './project-files.js';
 import { LEAVES, renderLeaf } from './render-leaf.js';
+import { renderNotice } from './render-notice.js';
+import { renderRuler } from './render-ruler.js';
 import { shared } from './styles/shared.js';
+import { takeAdvice } from './take-advice.js';
 
 const OVER = html`<div class="over"><p class="sentence">Drop a project or a recording</p></div>`;
 
@@ -94,16 +94,9 @@ export class AppRoot extends LitElement {
         @measures-changed=${(event: MeasuresChangedEvent) => {
           this.desk.change(withMeasures(project, open.id, event.measures));
         }}
-        @advice-changed=${(event: AdviceChangedEvent) => {
-          this.desk.change(withAdvice(project, open.id, event.advice));
-        }}
-        @line-added=${(event: LineAddedEvent) => {
-          this.desk.change(withAdded(project, open, event.line));
-          this.notice = `“${event.line.name}” is now a layout of its own, and open. Undo takes it away.`;
-        }}
-        @tolerances-changed=${({ tolerances }: TolerancesChangedEvent) => {
-          this.desk.change({ ...project, tolerances });
-        }}
+        @advice-changed=${this.onAdvice}
+        @line-added=${this.onAdvice}
+        @tolerances-changed=${this.onAdvice}
         @wanted-speed=${this.onWantedSpeed}
         @line-copied=${this.onLineCopied}
         @line-opened=${this.onLineOpened}
@@ -113,7 +106,8 @@ export class AppRoot extends LitElement {
       >
         ${this.renderLeaves(project, open, speed)}
       </main>
-      ${this.renderRuler(project, open, speed)} ${this.renderNotice()} ${this.drop.over ? OVER : nothing}
+      ${renderRuler(project, { open, speed, levels: this.levels, onWantedSpeed: this.onWantedSpeed })}
+      ${renderNotice(this.notice, () => (this.notice = ''))} ${this.drop.over ? OVER : nothing}
     `;
   }
 
@@ -193,43 +187,13 @@ export class AppRoot extends LitElement {
     `;
   }
 
-  private renderRuler(project: Project, open: ProjectLine, speed: number) {
-    const measured = project.trials
-      .filter((trial) => trial.lineId === open.id)
-      .flatMap((trial) => this.levels.get(trial.id) ?? []);
-    return html`<section aria-label="Shaft speed">
-      <speed-bench
-        .line=${open.line}
-        .assessment=${judgeLine(open.line, speed).assessment}
-        .levels=${measured}
-        .wantedSpeed=${speed}
-        .settledSpeed=${project.wantedSpeed}
-        .units=${project.units}
-        @wanted-speed=${this.onWantedSpeed}
-      ></speed-bench>
-    </section>`;
-  }
-
-  private renderNotice() {
-    return html`<div role="status">
-      ${
-        this.notice
-          ? html`<div class="notice">
-              <p>${this.notice}</p>
-              <button type="button" @click=${() => (this.notice = '')}>Close</button>
-            </div>`
-          : nothing
-      }
-    </div>`;
-  }
-
-  private onWantedSpeed({ speed, phase }: WantedSpeedEvent): void {
+  private readonly onWantedSpeed = ({ speed, phase }: WantedSpeedEvent): void => {
     const { project } = this.desk;
     this.movingSpeed = phase === 'moving' ? speed : undefined;
     if (project && phase === 'settled' && speed !== project.wantedSpeed) {
       this.desk.change({ ...project, wantedSpeed: speed });
     }
-  }
+  };
 
   private onLineOpened({ id }: LineOpenedEvent): void {
     const { project } = this.desk;
@@ -254,6 +218,15 @@ export class AppRoot extends LitElement {
         this.desk.change(sampleProject());
         this.notice = 'The sample project is loaded. Undo brings yours back.';
     }
+  }
+
+  private onAdvice(event: AdviceChangedEvent | LineAddedEvent | TolerancesChangedEvent): void {
+    const { project } = this.desk;
+    const open = project ? openLineOf(project) : undefined;
+    if (!project || !open) return;
+    const taken = takeAdvice(project, open, event);
+    this.desk.change(taken.project);
+    this.notice = taken.notice ?? this.notice;
   }
 
   private onLineCopied({ id }: LineCopiedEvent): void {
