@@ -16,7 +16,16 @@ const bare: Diagnosis = { orders: [], peaks: [], findings: [], limits: [] };
 
 describe('answerSentence', () => {
   it('says the strongest finding with its confidence in words and figures', () => {
-    const findings = [{ cause: 'unbalance' as const, confidence: 0.752, evidence: [], nextCheck: '' }];
+    const findings = [
+      {
+        cause: 'unbalance' as const,
+        confidence: 0.752,
+        evidence: [],
+        nextCheck: '',
+        outcomes: [],
+        rivals: [],
+      },
+    ];
     expect(answerSentence({ ...bare, findings })).toBe(
       'Something that turns is out of balance: probably (75 %).',
     );

@@ -11,13 +11,15 @@ import { weighCandidates } from './weigh-candidates.js';
  * Reads a recording at a known shaft speed into orders, peaks and findings, each with its evidence and the check that would
  * separate it from its rivals.
  *
- * @param input - `recording`, `speed` in rad/s (refined within 2 % where the recording shows its orders), and the `line` if known
+ * @param input - `recording`, `speed` in rad/s (refined within 2 % where the recording shows its orders), the `line` if known,
+ *   and in `axial` the name of the channel along the shaft if one is
  * @returns orders and peaks with amplitudes in the unit of their channel; findings strongest first, none where nothing stands
  *   above the noise; and in `limits` what the recording cannot show
  * @throws RangeError for a speed that is not greater than 0 or a recording without channels
  * @remarks A finding is a cause that the evidence supports, not a certainty: once a turn can be unbalance, a bend or a
- *   hub off centre. An order that the sampling lays on a likely other one supports no finding. Confidence is a
- *   judgement from common practice and is not yet calibrated over trials.
+ *   hub off centre. An order that the sampling lays on a likely other one supports no finding. Confidence
+ *   is calibrated over simulated trials (docs/diagnosis-trials.md); on a real line it is a judgement. Swings in twist, motor poles,
+ *   switching and orders that share a place are judged, not calibrated.
  * @example
  * ```ts
  * let state = 2024;

@@ -48,8 +48,9 @@ export class TrialAnswer extends LitElement {
         findings.length === 0
           ? renderNothing(analysis)
           : html`<ol>
-              ${findings.map(renderFinding)}
-            </ol>`
+                ${findings.map(renderFinding)}
+              </ol>
+              ${renderCaution(findings)}`
       }
       ${
         limits.length > 0
@@ -73,6 +74,12 @@ function renderNothing({ diagnosis }: TrialAnalysis) {
     Either the line runs smoothly at this speed, or what shakes is beyond what this recording can show. Lay
     the phone nearer to the motor or the stern tube, record for half a minute at a steady speed, and compare.
   </p>`;
+}
+
+/** Said once for all checks: the most careful of them holds what the others say. */
+function renderCaution(findings: readonly Finding[]) {
+  const [most] = findings.flatMap(({ caution }) => caution ?? []).sort((a, b) => b.length - a.length);
+  return most === undefined ? nothing : html`<p><strong>Take care:</strong> ${most}</p>`;
 }
 
 /** The strongest was said above and stands open; the others fold, so that a phone shows what to try first. */
