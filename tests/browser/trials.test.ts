@@ -352,13 +352,15 @@ function writeLongWav(path: string, { seconds, rate }: { seconds: number; rate: 
   header.write('data', 36);
   header.writeUInt32LE(2 * count, 40);
   const draw = noise();
-  // One second that repeats without a seam: whole numbers of periods in it.
-  const second = Int16Array.from({ length: rate }, (_, n) =>
-    Math.round(8000 * Math.sin((2 * Math.PI * 55 * n) / rate) + 3000 * draw()),
-  );
   const file = openSync(path, 'w');
   writeSync(file, header);
-  for (let n = 0; n < seconds; n++) writeSync(file, new Uint8Array(second.buffer));
+  for (let second = 0; second < seconds; second++) {
+    // Whole numbers of periods in a second: the hum goes on without a seam.
+    const samples = Int16Array.from({ length: rate }, (_, n) =>
+      Math.round(8000 * Math.sin((2 * Math.PI * 55 * n) / rate) + 3000 * draw()),
+    );
+    writeSync(file, new Uint8Array(samples.buffer));
+  }
   closeSync(file);
 }
 

@@ -33,9 +33,9 @@ describe('separatedSentences', () => {
 
   it('names the order that both speeds bear out, and what one speed left open', () => {
     const [sentence] = separatedSentences([{ ...line, is: 2, couldBe: [1, 2, 'fixed'], remains: [2] }]);
-    expect(sentence).toContain('is order 2, folded down: its height is not to be relied on');
+    expect(sentence).toContain('it is folded down, and its height is not to be relied on');
     expect(sentence).toContain(
-      'would not have told from order 1 or something that does not follow the shaft',
+      'is order 2, which one speed alone would not have told from order 1 or something that does not follow the shaft',
     );
   });
 

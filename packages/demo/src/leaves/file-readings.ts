@@ -30,6 +30,7 @@ export interface ReadingHost {
 export class FileReadings implements ReactiveController {
   pending: readonly PendingFile[] = [];
   private made = 0;
+  private stop = new AbortController();
 
   constructor(
     private readonly host: ReactiveControllerHost,
@@ -61,6 +62,13 @@ export class FileReadings implements ReactiveController {
     else this.drop(key);
   }
 
+  /** Stops what is being read, wherever it stands. */
+  cancel(): void {
+    this.stop.abort(new CancelledError());
+    this.stop = new AbortController();
+    this.client.cancel();
+  }
+
   private async read(one: PendingFile): Promise<void> {
     const { key, file, choices, trialId, granted } = one;
     const base: PendingFile = {
@@ -75,7 +83,8 @@ export class FileReadings implements ReactiveController {
         if (this.pending.some((pending) => pending.key === key && pending.progress))
           this.show({ ...base, progress });
       };
-      const opened = await readFile(file, { client: this.client, read: choices, analysis, report });
+      const { client, stop } = this;
+      const opened = await readFile(file, { client, read: choices, analysis, report, signal: stop.signal });
       if (opened.outcome.kind === 'stopped') {
         this.show({ ...base, stopped: opened.outcome });
         return;

@@ -236,7 +236,7 @@ export class TrialsLeaf extends LitElement {
 
   private readonly onCancelled = (event: Event): void => {
     event.stopPropagation();
-    this.client.cancel();
+    this.readings.cancel();
   };
 
   private keep({ outcome, analysis, file, choices, trialId, granted }: ReadFile): void {

@@ -14,6 +14,8 @@ export interface ReadFileOptions {
   readonly read: ReadChoices;
   readonly analysis: AnalysisChoices;
   readonly report: ReportProgress;
+  /** Stops what goes on before the client is asked. */
+  readonly signal: AbortSignal;
 }
 
 /**
@@ -25,16 +27,14 @@ export interface ReadFileOptions {
  * @returns what was read and what it says, or what stands in the way
  */
 export async function readFile(file: File, options: ReadFileOptions): Promise<Opened> {
-  const { client, read, analysis, report } = options;
+  const { client, read, analysis, report, signal } = options;
   report({ share: 0, doing: `Opening ${file.name}` });
   const { reader, format, advice } = sniffFile(await bytesOf(file.slice(0, HEAD)));
   if (reader === 'none') return refused(file, { code: 'none', format, advice });
   if (reader === 'media') return await openMedia(file, options, { code: 'not-decoded', format, advice });
-  const opened = await client.open(
-    { name: file.name, bytes: await bytesOf(file) },
-    { read, analysis },
-    report,
-  );
+  const bytes = await bytesOf(file);
+  signal.throwIfAborted();
+  const opened = await client.open({ name: file.name, bytes }, { read, analysis }, report);
   const { outcome } = opened;
   const browserMayKnow = outcome.kind === 'stopped' && ['compressed', 'unsupported'].includes(outcome.code);
   return browserMayKnow ? ((await decoded(file, options)) ?? opened) : opened;
@@ -52,10 +52,11 @@ async function openMedia(file: File, options: ReadFileOptions, facts: Refusal): 
 
 async function decoded(
   file: File,
-  { client, analysis, report }: ReadFileOptions,
+  { client, analysis, report, signal }: ReadFileOptions,
 ): Promise<Opened | undefined> {
   report({ share: 0.05, doing: `Decoding ${file.name}` });
   const sound = await decodeMedia({ name: file.name, bytes: await bytesOf(file) });
+  signal.throwIfAborted();
   return sound && (await client.openSound(sound, analysis, report));
 }
 

@@ -17,10 +17,10 @@ export function separatedSentences(lines: readonly SeparatedLine[]): string[] {
 function verdict({ is, folded, couldBe, remains }: SeparatedLine): string {
   if (is === 'fixed') return 'does not follow the shaft: it is something that rings, or another machine';
   if (is !== undefined) {
-    const where = folded ? ', folded down: its height is not to be relied on' : '';
+    const height = folded ? '; it is folded down, and its height is not to be relied on' : '';
     const doubt =
       couldBe.length > 1 ? `, which one speed alone would not have told from ${others(couldBe, is)}` : '';
-    return `is order ${is}${where}${doubt}`;
+    return `is order ${is}${doubt}${height}`;
   }
   if (remains.length === 0) return 'is explained by nothing that both recordings show';
   return `may still be ${names(remains)}: record a third speed`;
