@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { runInThisContext } from 'node:vm';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import * as core from '@sternline/core';
@@ -78,7 +79,7 @@ async function state(run: () => Promise<unknown>, text: string): Promise<void> {
     return;
   }
   const actual = await run();
-  const stated: unknown = new Function(`return (${text.replace(/\s+(rad\/s|Hz|m\/s²|rad|mm|m)$/, '')})`)();
+  const stated: unknown = runInThisContext(`(${text.replace(/\s+(rad\/s|Hz|m\/s²|rad|mm|m)$/, '')})`);
   if (Array.isArray(stated) && (Array.isArray(actual) || ArrayBuffer.isView(actual))) {
     const numbers = text.replace(/^\[|\]$/g, '').split(',');
     const values = Array.from(actual as ArrayLike<unknown>);
@@ -98,11 +99,11 @@ async function run(example: Example): Promise<number> {
     module: ts.ModuleKind.ESNext,
   });
   const names = Object.keys(core);
-  const AsyncFunction = Object.getPrototypeOf(run).constructor as new (
-    ...parts: string[]
-  ) => (...values: unknown[]) => Promise<void>;
   const used = names.filter((name) => !new RegExp(`(?:const|let|function)\\s+${name}\\b`).test(code));
-  await new AsyncFunction(...used, '__state', code)(
+  const body = runInThisContext(`(async (${[...used, '__state'].join(', ')}) => {${code}\n})`) as (
+    ...values: unknown[]
+  ) => Promise<void>;
+  await body(
     ...used.map((name) => (core as Record<string, unknown>)[name]),
     async (value: () => Promise<unknown>, text: string) => {
       statements += 1;

@@ -11,7 +11,7 @@ class Capture extends AudioWorkletProcessor {
 
   process([[samples]]) {
     if (!samples) return true;
-    for (let start = 0; start < samples.length; ) {
+    for (let start = 0; start < samples.length;) {
       const count = Math.min(samples.length - start, this.block.length - this.filled);
       this.block.set(samples.subarray(start, start + count), this.filled);
       this.filled += count;

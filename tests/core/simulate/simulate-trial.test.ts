@@ -27,7 +27,13 @@ describe('simulateTrial', () => {
 
   it('folds what lies above half the rate', () => {
     // 160 Hz at 200 Hz shows at 40 Hz: |f − fs·round(f/fs)|. The blades, at 640 Hz, would show there too.
-    const fast = { ...options, speed: 2 * Math.PI * 160, sampleRate: 200, noise: 0, propeller: 'off' as const };
+    const fast = {
+      ...options,
+      speed: 2 * Math.PI * 160,
+      sampleRate: 200,
+      noise: 0,
+      propeller: 'off' as const,
+    };
     const { recording, truth } = simulateTrial(line, fast);
     const read = recording.channels.map(({ samples }) => amplitudeAt(samples, 40 / 200));
     expect(Math.max(...read)).toBeCloseTo(truth.orders[0]!.amplitude, 6);

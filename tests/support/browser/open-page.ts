@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type * as Axe from 'axe-core';
 import { createRequire } from 'node:module';
 import { chromium, type Browser, type BrowserContextOptions, type Locator, type Page } from 'playwright-core';
 import { inject } from 'vitest';
@@ -65,7 +66,7 @@ const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/
 export async function accessibilityFaults(page: Page): Promise<string[]> {
   await page.evaluate(axeSource);
   return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: typeof import('axe-core') };
+    const { axe } = window as unknown as { axe: typeof Axe };
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
     const { violations } = await axe.run(document, { runOnly: tags });
     return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));

@@ -37,7 +37,11 @@ export function numberAt(path: string): NumberAt {
 
 function replace(
   place: unknown,
-  { steps, depth, value }: { readonly steps: readonly string[]; readonly depth: number; readonly value: number },
+  {
+    steps,
+    depth,
+    value,
+  }: { readonly steps: readonly string[]; readonly depth: number; readonly value: number },
 ): unknown {
   const step = steps[depth];
   if (step === undefined || !isBranch(place)) return value;

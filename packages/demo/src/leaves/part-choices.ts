@@ -32,7 +32,9 @@ export function partChoices({ kind, shaft, index }: LinePart, line: ShaftLine): 
       const at = `shafts[${shaft}].supports[${index}]`;
       return [liningChoice(line, `${at}.lining`), holdChoice(line, `${at}.fixesSlope`)];
     }
-    default:
+    case 'disc':
+    case 'motor':
+    case 'propeller':
       return [];
   }
 }
@@ -89,7 +91,7 @@ function fastenerChoices(line: ShaftLine, path: string): PartChoice[] {
     {
       label: 'Size of the set screws',
       hint: 'About half as thick as the shaft, or less.',
-      value: String(getIn(line, `${path}.size`) ?? USUAL_SCREW),
+      value: String(Number(getIn(line, `${path}.size`) ?? USUAL_SCREW)),
       choices: STOCK.setScrewSizes.map((size) => ({
         value: String(size),
         label: `M${Number((size * 1000).toFixed(1))}`,

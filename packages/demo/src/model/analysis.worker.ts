@@ -1,5 +1,11 @@
 import { expose, transfer } from 'comlink';
-import type { AnalysisChoices, CourseChoices, NamedBytes, TrialAnalysis, TrialCourse } from './analysis-types.js';
+import type {
+  AnalysisChoices,
+  CourseChoices,
+  NamedBytes,
+  TrialAnalysis,
+  TrialCourse,
+} from './analysis-types.js';
 import { AnalysisDesk } from './analysis-desk.js';
 import type { Opened, OpenChoices, SentRecording } from './analysis-desk.js';
 import type { DecodedSound } from './decoded-sound.js';
@@ -20,11 +26,7 @@ class WorkerDesk extends AnalysisDesk {
     return handed(super.analyse(sent, choices, report));
   }
 
-  override course(
-    sent: SentRecording,
-    choices: CourseChoices,
-    report: ReportProgress,
-  ): TrialCourse {
+  override course(sent: SentRecording, choices: CourseChoices, report: ReportProgress): TrialCourse {
     return handed(super.course(sent, choices, report));
   }
 }
