@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { shaftOf, lineOf, steel } from '../../support/lines.js';
 import { describe, expect, it } from 'vitest';
 import {
   assess,
@@ -6,6 +7,7 @@ import {
   exampleLine,
   jointAngles,
   parseShaftLine,
+  torsionalCriticals,
   type ShaftLine,
 } from '@sternline/core';
 
@@ -64,6 +66,52 @@ describe('assess', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it.each([
+    [6, 4],
+    [7, 4],
+    [10, 5],
+  ])('is inside on every critical speed below the limit, %i spans and %i blades', (spans, blades) => {
+    // With many bushes the modes lie close: each critical, found on its own with modes to spare, must be in some band.
+    const supports = Array.from({ length: spans + 1 }, (_, i) => ({ at: i / spans }));
+    const shaft = shaftOf({ length: 1, outerDiameter: 0.006, material: steel, supports });
+    const propeller = { blades, diameter: 0.04, pitch: 0.04, torqueCoefficient: 0.03 };
+    const line = parseShaftLine({ ...lineOf([shaft]), propeller });
+    const limit = assess(line, { speed: 100 }).speedLimit.speed;
+    const criticals = (['forward', 'backward'] as const)
+      .flatMap((whirl) => criticalSpeeds(line, { order: blades, whirl, count: 30 }))
+      .map(({ speed }) => speed)
+      .filter((speed) => speed < limit);
+    expect(criticals.length).toBeGreaterThan(4);
+    for (const speed of criticals) expect(assess(line, { speed }).verdict).toBe('inside');
+  });
+
+  it('does not call a joint clear that is bent ten times past what plain pins bear', () => {
+    const line = exampleLine();
+    const [motor, shaft] = line.shafts;
+    const bent = parseShaftLine({ ...line, shafts: [motor, { ...shaft, elevation: -Math.PI / 6 }] });
+    // 30° at 8 000 rpm: 240 000 rpm × degrees, sixteen times the published 15 000.
+    expect(assess(bent, { speed: 8000 * RPM }).verdict).toBe('inside');
+  });
+
+  it('sees a torsional resonance of a line without joints', () => {
+    // Rotor, shaft and propeller with four blades, run where the blades meet the first mode: the torque reverses.
+    const { joints: _joints, motor, supply, propeller } = exampleLine();
+    const own = exampleLine().shafts[1]!;
+    const line = parseShaftLine({
+      name: 'no joint',
+      joints: [],
+      shafts: [
+        { ...own, outerDiameter: 0.004, supports: [{ at: 0.01 }, ...own.supports], tubeBore: undefined },
+      ],
+      motor,
+      supply,
+      propeller,
+    });
+    const blades = torsionalCriticals(line, { orders: [4] })[0]!;
+    const { avoidBands } = assess(line, { speed: blades.speed });
+    expect(avoidBands.filter(({ motion }) => motion === 'twist').length).toBeGreaterThan(0);
   });
 
   it('leaves the joints out where they stand straight', () => {
@@ -163,7 +211,9 @@ describe('assess', () => {
   it('does without loads where nothing tells the torque, and says so', () => {
     const line = exampleLine();
     const { propeller: _, ...without } = line;
-    expect(assess(parseShaftLine(without), { speed: 345 }).loads).toBeUndefined();
+    const bare = assess(parseShaftLine(without), { speed: 345 });
+    expect(bare.loads).toBeUndefined();
+    expect(bare.reasons.map(({ kind }) => kind)).toContain('unknown-torque');
     const odd = parseShaftLine({ ...line, propeller: { blades: 9, diameter: 0.048, pitch: 0.05 } });
     const result = assess(odd, { speed: 345 });
     expect(result.loads).toBeUndefined();

@@ -408,18 +408,4 @@ describe('proposeRemedies', () => {
       { numRuns: 20, seed: 3 },
     );
   }, 120_000);
-
-  it('takes under a second of one processor', () => {
-    // Processor time, not the clock on the wall: other work on the machine does not count.
-    const taken = STUDY_CASES.slice(0, 2).map(({ line, speed }) => {
-      const runs = [0, 1, 2].map(() => {
-        const start = process.cpuUsage();
-        proposeRemedies(line, { speed });
-        const { user, system } = process.cpuUsage(start);
-        return (user + system) / 1e6;
-      });
-      return Math.min(...runs);
-    });
-    for (const seconds of taken) expect(seconds).toBeLessThan(1);
-  });
 });

@@ -12,14 +12,11 @@ import { torsionalCriticals } from '../twist/torsional-criticals.js';
 import { avoidBands } from './avoid-bands.js';
 import { DEFAULT_MARGINS, lineExcitations } from './excitations.js';
 import { firstWhirl } from './band-reasons.js';
-import { lineCriticals } from './line-criticals.js';
+import { criticalsCovering } from './line-criticals.js';
 import { findReasons, verdictOf } from './reasons.js';
 import { speedLimit } from './speed-limit.js';
 import { twistBands, type TorqueLaw } from './twist-bands.js';
 import type { AssessOptions, Assessment, DriveAssessment, JointAssessment, Margins } from './types.js';
-
-/** Modes looked at for each excitation. */
-const MODES = 4;
 
 /** Bands are told up to this many times the wanted speed, and up to the no-load speed of the motor. */
 const REACH = 1.5;
@@ -53,11 +50,11 @@ export function assess(line: ShaftLine, options: AssessOptions): Assessment {
   if (options.torque !== undefined) checkNotNegative('assess: torque', options.torque);
   const margins = checkMargins({ ...DEFAULT_MARGINS, ...options.margins });
   const excitations = lineExcitations(line, margins);
-  const criticals = lineCriticals(line, { excitations, counts: excitations.map(() => MODES) });
   const torsional = torsionalCriticals(line);
   const drive = assessDrive(line, speed);
   const torque = torqueLaw(line, options);
   const reach = Math.max(REACH * speed, drive?.noLoadSpeed ?? 0);
+  const criticals = criticalsCovering(line, { excitations, cover: reach });
   const task = { line, criticals: torsional, margin: margins.twist, reach };
   const bands = [
     ...avoidBands(criticals, excitations),

@@ -3,7 +3,7 @@ import { avoidBands } from './avoid-bands.js';
 import { bandReasons } from './band-reasons.js';
 import { lineExcitations } from './excitations.js';
 import { costsOf, withShaft, type LineChange } from './line-change.js';
-import { lineCriticals } from './line-criticals.js';
+import { criticalsCovering } from './line-criticals.js';
 import { mainSpan, type MainSpan } from './main-span.js';
 import { verdictOf } from './reasons.js';
 import { speedLimit } from './speed-limit.js';
@@ -17,8 +17,8 @@ const END = 0.08;
 const ROUNDS = 5;
 /** m, what a builder can mark. */
 const MARK = 0.0005;
-/** Modes looked at, as in `assess`. */
-const MODES = 4;
+/** Bands are looked for as far as those that could be near the wanted speed. */
+const REACH = 1.5;
 const BADNESS: Readonly<Record<Verdict, number>> = { clear: 0, near: 1, inside: 2 };
 
 /**
@@ -103,7 +103,7 @@ function better(a: Rating, b: Rating): Rating {
 
 function rate(line: ShaftLine, { speed, margins }: { readonly speed: number; readonly margins: Margins }) {
   const excitations = lineExcitations(line, margins);
-  const criticals = lineCriticals(line, { excitations, counts: excitations.map(() => MODES) });
+  const criticals = criticalsCovering(line, { excitations, cover: REACH * speed });
   const bands = avoidBands(criticals, excitations);
   const limit = speedLimit(bands);
   return { badness: BADNESS[verdictOf(bandReasons({ speed, bands, limit }))], limit: limit.speed };

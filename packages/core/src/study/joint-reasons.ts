@@ -8,6 +8,12 @@ import type { JointAssessment, Reason } from './types.js';
 /** Rule of the makers of cardan shafts: the residual fluctuation of a line stays under that of one joint at 3°. */
 const SMOOTH = 0.0027;
 
+/**
+ * Our choice, no source: the limit is one of wear, and the verdict speaks of shaking; four times past it counts as near what a
+ * joint bears, ten times as beyond.
+ */
+const WORN = { near: 4, inside: 10 } as const;
+
 interface Facts {
   readonly line: ShaftLine;
   readonly speed: number;
@@ -39,7 +45,7 @@ function angleReasons({ line, speed, joints }: Facts): Reason[] {
     if (kind === 'universal' && product > PLAIN_PIN_LIMIT) {
       found.push(
         makeReason('speed-times-angle', {
-          severity: 'note',
+          severity: wornBy(product / PLAIN_PIN_LIMIT),
           template: `${name} at {angle} and {speed} comes to {product}; joints with plain pins wear fast and rattle above {most}.`,
           figures: {
             angle: figure('angle', angle),
@@ -66,4 +72,9 @@ function fluctuationReasons({ fluctuation }: Facts): Reason[] {
       source: 'rule of makers of cardan shafts: residual fluctuation at most 0.0027, one joint at 3°',
     }),
   ];
+}
+
+function wornBy(times: number): Reason['severity'] {
+  if (times > WORN.inside) return 'inside';
+  return times > WORN.near ? 'near' : 'note';
 }

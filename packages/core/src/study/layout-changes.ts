@@ -130,14 +130,19 @@ function oneForTwo(line: ShaftLine, joint: number): LineChange[] {
 
 function yokesTurned(line: ShaftLine): LineChange[] {
   const { degree, degreeAtBest, shafts } = yokePhase(line);
-  const turned = shafts.find(({ sense }) => sense !== 'none');
-  if (!turned || degree - degreeAtBest < FELT) return [];
-  const figures = { turn: figure('angle', Math.abs(turned.turn)) };
-  const names = line.shafts[turned.shaft]?.name ?? 'shaft';
+  const turned = shafts.filter(({ sense }) => sense !== 'none');
+  if (turned.length === 0 || degree - degreeAtBest < FELT) return [];
+  const figures = Object.fromEntries(
+    turned.map(({ turn }, i) => [`turn${i}`, figure('angle', Math.abs(turn))]),
+  );
+  const steps = turned.map(
+    ({ shaft, sense }, i) =>
+      `the propeller-end yoke of the ${line.shafts[shaft]?.name ?? 'shaft'} {turn${i}} ${sense}`,
+  );
   return [
     {
       kind: 'yokes',
-      heading: makeStatement(`Yokes of the ${names} turned {turn} ${turned.sense} into phase`, figures),
+      heading: makeStatement(`Yokes into phase: turn ${steps.join(', and ')}, seen looking aft`, figures),
       apply: inPhase,
       costs: costsOf({
         work: 1,
@@ -145,7 +150,7 @@ function yokesTurned(line: ShaftLine): LineChange[] {
         destructive: 'no',
         takes: [
           makeStatement(
-            'one joint half loosened on its shaft, turned as seen looking aft, and seated again',
+            'the propeller-end half of the shaft loosened, turned as seen looking aft from the motor, and seated again',
             {},
           ),
         ],

@@ -18,7 +18,7 @@ export function loadReasons({
   readonly line: ShaftLine;
   readonly loads: LineLoads | undefined;
 }): Reason[] {
-  if (!loads) return line.propeller ? [unknownTorque()] : [];
+  if (!loads) return [unknownTorque(line)];
   return [
     ...loads.joints.flatMap((joint) => [...fastenerReasons(joint), ...ratedTorque(joint)]),
     ...loads.shafts.flatMap((shaft) => strengthReasons(line, shaft)),
@@ -28,11 +28,12 @@ export function loadReasons({
   ];
 }
 
-function unknownTorque(): Reason {
+function unknownTorque({ propeller }: ShaftLine): Reason {
+  const missing = propeller ? 'give its torque coefficient' : 'give the line a propeller, or a torque';
+  const whose = propeller ? 'The torque of this propeller' : 'The torque';
   return makeReason('unknown-torque', {
     severity: 'note',
-    template:
-      'The torque of this propeller is not known, so loads are not worked out: give its torque coefficient.',
+    template: `${whose} is not known, so loads and torsional resonances are not judged: ${missing}.`,
     figures: {},
     source: 'the propeller series has 2 to 7 blades and pitch over diameter from 0.5 to 1.4',
   });
@@ -107,7 +108,7 @@ function rattleReasons({ joint, rattles, torqueSwing }: JointLoad, torque: numbe
   if (!rattles) return [];
   return [
     makeReason('rattle', {
-      severity: 'note',
+      severity: 'near',
       template: `Joint ${joint + 1} rattles: its torque swings by {swing} about a mean of {mean}, so the pins change sides.`,
       figures: { swing: figure('torque', torqueSwing), mean: figure('torque', torque) },
       source: 'torsional response to the joints and the blades; noisy in air, quieter in water',

@@ -149,7 +149,10 @@ function balancedPropeller(line: ShaftLine, speed: number): LineChange[] {
         money: 1,
         destructive: 'reversible',
         takes: [
-          makeStatement('balanced on level edges or by four runs, with putty first and a file last', {}),
+          makeStatement(
+            'balanced on level edges, or by four runs with a mass that is screwed or tied and wrapped, never putty alone; a file last',
+            {},
+          ),
         ],
         buy: [],
       }),

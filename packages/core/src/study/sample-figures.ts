@@ -4,12 +4,10 @@ import { whirlSpeeds } from '../whirl/whirl-speeds.js';
 import { avoidBands } from './avoid-bands.js';
 import { bandReasons, firstWhirl } from './band-reasons.js';
 import { DEFAULT_MARGINS, lineExcitations, type LineExcitation } from './excitations.js';
+import { criticalsCovering } from './line-criticals.js';
 import { speedLimit } from './speed-limit.js';
 import type { AvoidBand, LineCriticalSpeed, Margins, Verdict } from './types.js';
 import { verdictOf } from './reasons.js';
-
-/** Modes looked at for each excitation before those out of reach are dropped. */
-const MODES = 4;
 
 /** Modes whose band begins above this many times the wanted speed are left out, the lowest of each excitation aside. */
 const REACH = 1.5;
@@ -40,7 +38,7 @@ export function sampleLayout(
   { speed, margins }: { readonly speed: number; readonly margins: Partial<Margins> | undefined },
 ): SampleLayout {
   const excitations = lineExcitations(line, { ...DEFAULT_MARGINS, ...margins });
-  const all = sampledCriticals(line, { excitations, counts: excitations.map(() => MODES) });
+  const all = criticalsCovering(line, { excitations, cover: REACH * speed });
   const counts = excitations.map(({ excitation, margin }) => {
     const near = all.filter(
       (one) => one.excitation === excitation && one.speed * (1 - margin) <= REACH * speed,

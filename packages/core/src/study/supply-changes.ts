@@ -6,6 +6,8 @@ import type { Assessment } from './types.js';
 
 /** V, nominal, of lithium polymer, lithium iron, lead and nickel cells. */
 const CELLS: readonly number[] = [3.7, 3.2, 2, 1.2];
+/** Lead batteries are sold whole; a cell fewer is not to be had. */
+const LEAD = 2;
 /** Share by which a supply may differ from whole cells. */
 const NOMINAL = 0.02;
 
@@ -13,9 +15,10 @@ const NOMINAL = 0.02;
 export function supplyChanges(line: ShaftLine, { speed, drive }: Assessment): LineChange[] {
   const { supply } = line;
   if (!supply || drive?.throttle === undefined) return [];
-  const cell =
-    CELLS.find((one) => Math.abs(supply.voltage / one - Math.round(supply.voltage / one)) < NOMINAL) ?? 3.7;
-  const voltage = Number((cell * (Math.ceil(supply.voltage / cell - NOMINAL) - 1)).toFixed(3));
+  const kinds = CELLS.filter((one) => isWhole(supply.voltage / one));
+  const [cell] = kinds;
+  if (cell === undefined || kinds.length > 1 || cell === LEAD) return [];
+  const voltage = Number((cell * (Math.round(supply.voltage / cell) - 1)).toFixed(3));
   const change = (one: ShaftLine): ShaftLine => ({ ...one, supply: { ...supply, voltage } });
   if (!(voltage > 0) || !reaches(change(line), speed)) return [];
   const figures = { voltage: figure('voltage', voltage), present: figure('voltage', supply.voltage) };
@@ -33,6 +36,10 @@ export function supplyChanges(line: ShaftLine, { speed, drive }: Assessment): Li
       }),
     },
   ];
+}
+
+function isWhole(cells: number): boolean {
+  return Math.abs(cells - Math.round(cells)) < NOMINAL;
 }
 
 /** A motor that would no longer start has no running point at all. */

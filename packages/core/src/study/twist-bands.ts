@@ -18,7 +18,7 @@ interface TwistTask {
 }
 
 /**
- * Bands about the torsional resonances that matter: those at which the torque in a joint would swing past its mean, so that
+ * Bands about the torsional resonances that matter: those at which the torque in a joint or a shaft would swing past its mean, so that
  * the drive backs off and slams twice a turn or oftener.
  */
 export function twistBands({ line, criticals, torque, margin, reach }: TwistTask): AvoidBand[] {
@@ -26,8 +26,8 @@ export function twistBands({ line, criticals, torque, margin, reach }: TwistTask
   return mergeSources(near)
     .filter(({ speed }) => {
       const mean = torque(speed);
-      const { jointSwing } = torsionalResponse(line, { speed, torque: mean });
-      return jointSwing.some((swing) => swing > mean);
+      const { jointSwing, shaftSwing } = torsionalResponse(line, { speed, torque: mean });
+      return [...jointSwing, ...shaftSwing].some((swing) => swing > mean);
     })
     .map((critical) => makeBand(critical, margin));
 }
