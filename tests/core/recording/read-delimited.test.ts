@@ -631,3 +631,39 @@ describe('decodeText', () => {
     );
   });
 });
+
+describe('quotes change nothing that is read (RFC 4180, section 2, rules 5 to 7)', () => {
+  const rows = Array.from({ length: 6000 }, (_, i) => [
+    (i / RATE).toFixed(4),
+    X[i % ROWS]!.toFixed(5),
+    Y[i % ROWS]!.toFixed(5),
+    'note',
+  ]);
+  const lay = (cells: (row: string[], i: number) => string[], end = '\n'): string =>
+    [['t (s)', 'x (m/s²)', 'y (m/s²)', 'remark'], ...rows.map(cells)].map((row) => row.join(',')).join(end);
+  const plain = readDelimited(lay((row) => row));
+  const quote = (cell: string): string => `"${cell}"`;
+  const swap = (row: string[], cell: string): string[] => [...row.slice(0, 3), cell];
+
+  it.each<[string, string]>([
+    ['every cell', lay((row) => row.map(quote))],
+    ['every cell, lines ended by two characters', lay((row) => row.map(quote), '\r\n')],
+    ['some cells', lay((row, i) => row.map((cell, k) => ((i + k) % 3 === 0 ? quote(cell) : cell)))],
+    ['a cell with a separator', lay((row, i) => (i === 3000 ? swap(row, '"a, b"') : row.map(quote)))],
+    ['a cell with a line end', lay((row, i) => (i === 3000 ? swap(row, '"a\nb"') : row.map(quote)))],
+    ['a cell with a quote', lay((row, i) => (i === 3000 ? swap(row, '"a ""b"" c"') : row.map(quote)))],
+    ['a quote within an open cell', lay((row, i) => (i === 3000 ? swap(row, '5" shaft') : row))],
+  ])('%s', (_, text) => {
+    const { channels, sampling } = readDelimited(text);
+    expect(channels).toEqual(plain.channels);
+    expect(channels[0]!.samples).toHaveLength(rows.length);
+    expect(sampling.badCells.count).toBe(0);
+  });
+
+  it('nor the line that a bad cell is said to stand in', () => {
+    const bad = (i: number): string[] => rows[i]!.map((cell, k) => quote(k === 1 ? 'bad' : cell));
+    const text = lay((row, i) => (i === 5000 ? bad(i) : i === 100 ? swap(row, '"a\nb"') : row.map(quote)));
+    // The head is line 1, row 0 line 2, and one cell above takes a line more.
+    expect(readDelimited(text).sampling.badCells).toEqual({ count: 1, lines: [5003] });
+  });
+});

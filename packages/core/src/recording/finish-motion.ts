@@ -33,13 +33,14 @@ const RANGES = [2, 4, 8, 16];
 /** Makes the recording out of ordered rows: gaps filled, SI, quality looked at as recorded, uniform base. */
 export function finishMotion({ table, plan, raw, scale, laid, name }: Parts): Recording {
   refuseVast(laid);
-  const filled = laid.axes.map((axis) => inUnits(spreadRows(axis, laid.fitted.missing), scale.factor));
+  const steps = laid.axes.map(stepOf);
+  const filled = laid.axes.map((axis) => toUnits(spreadRows(axis, laid.fitted.missing), scale.factor));
   const runs = filled.flatMap(fillStraight).filter(({ count }) => count > LONGEST_PATCH);
   const recorded = filled.map((samples, i) => ({ name: channelName(plan, i), unit: scale.unit, samples }));
   if (recorded.every(({ samples }) => samples.length < 3)) throw nothingLeft();
   const missing = missingRuns(laid);
   const even = ontoEvenBase(recorded, { fitted: laid.fitted, gaps: joinRuns([...runs, ...missing]) });
-  const sampling = describe({ plan, raw, scale, laid, recorded, even });
+  const sampling = describe({ plan, raw, scale, laid, steps, recorded, even });
   return {
     name,
     sampleRate: 1 / laid.fitted.period,
@@ -54,8 +55,13 @@ function channelName(plan: Plan, i: number): string {
   return plan.axes.length === 1 ? 'sound' : (axis?.column.text.trim() ?? `sound ${i + 1}`);
 }
 
-function inUnits(values: Float64Array, factor: number): Float64Array {
-  return values.map((value) => (Math.abs(value * factor) < BEYOND_ALL ? value * factor : NaN));
+/** In place, on samples that this room owns: a copy of all axes would be held beside them else. */
+function toUnits(values: Float64Array, factor: number): Float64Array {
+  for (let i = 0; i < values.length; i++) {
+    const value = (values[i] ?? NaN) * factor;
+    values[i] = Math.abs(value) < BEYOND_ALL ? value : NaN;
+  }
+  return values;
 }
 
 function missingRuns({ fitted }: LaidRows): { start: number; count: number }[] {
@@ -68,11 +74,13 @@ function missingRuns({ fitted }: LaidRows): { start: number; count: number }[] {
 }
 
 interface Described extends Omit<Parts, 'table' | 'name'> {
+  /** Rounding of each axis in the file's unit. */
+  readonly steps: readonly number[];
   readonly recorded: readonly Channel[];
   readonly even: EvenRows;
 }
 
-function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<Sampling, 'notes'> {
+function describe({ plan, raw, scale, laid, steps, recorded, even }: Described): Omit<Sampling, 'notes'> {
   const { fitted } = laid;
   const sound = plan.quantity === 'sound';
   const limits = scale.unit === 'm/s²' ? RANGES.flatMap((range) => [range * STANDARD_GRAVITY]) : [1];
@@ -96,7 +104,7 @@ function describe({ plan, raw, scale, laid, recorded, even }: Described): Omit<S
     ...(sound ? {} : { gravity: scale.gravity }),
     stuck: findStuck(recorded, { scans, shortest: Math.max(20, Math.round(0.1 / fitted.period)) }),
     heldRows: countHeldRows(recorded),
-    resolution: recorded.map(({ name }, i) => ({ channel: name, step: stepOf(laid.axes[i]) * scale.factor })),
+    resolution: recorded.map(({ name }, i) => ({ channel: name, step: (steps[i] ?? 0) * scale.factor })),
     sensors: plan.sensors,
     doubledRows: laid.doubledRows,
     ...(levelPumping ? { levelPumping } : {}),
@@ -110,8 +118,8 @@ function asStamped(times: Float64Array, channels: readonly Channel[]): StampedSa
 }
 
 /** By the figures as the file writes them, a stretch of them: filled ones would hide the step. */
-function stepOf(axis: Float64Array | undefined): number {
-  return axis ? roundingStep(axis.subarray(0, 4000).filter(Number.isFinite)) : 0;
+function stepOf(axis: Float64Array): number {
+  return roundingStep(axis.subarray(0, 4000).filter(Number.isFinite));
 }
 
 function withUnit(

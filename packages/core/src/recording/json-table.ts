@@ -4,6 +4,8 @@ import { type Table } from './text-table.js';
 
 const DEEPEST = 3;
 const PREVIEW = 400;
+/** In an object or list; a recording has no more columns. */
+const MOST_NAMES = 64;
 
 /**
  * Lays JSON out as a table: one object or list a line, a list of them, or one object of lists.
@@ -18,14 +20,20 @@ export function jsonTable(text: string): Table | undefined {
   if (!walk) return undefined;
   const preview: JsonRow[] = [];
   walk((row) => preview.push(row) < PREVIEW);
-  const names = new Set(preview.flatMap(({ value }) => [...flatten(value).keys()]));
-  const headers = [...names];
+  const places = new Map<string, number>();
+  for (const { value } of preview)
+    collect(value, (name) => places.has(name) || places.set(name, places.size));
+  const headers = [...places.keys()];
   if (headers.length === 0) throw withoutValues();
   const cellsOf = ({ value }: JsonRow): string[] => {
     // A line that is no JSON has the width of no row, and so is counted among the rows left out.
     if (value === undefined) return [...headers.map(() => '?'), '?'];
-    const cells = flatten(value);
-    return headers.map((name) => cells.get(name) ?? '');
+    const cells = headers.map(() => '');
+    collect(value, (name, cell) => {
+      const place = places.get(name);
+      if (place !== undefined) cells[place] = String(cell);
+    });
+    return cells;
   };
   const length = preview.reduce((sum, row) => sum + row.length, 0) / preview.length;
   return {
@@ -47,23 +55,16 @@ export function jsonTable(text: string): Table | undefined {
   };
 }
 
-function flatten(value: unknown): Map<string, string> {
-  const cells = new Map<string, string>();
-  collect({ value, path: '', depth: 0 }, cells);
-  return cells;
-}
+type TakeCell = (name: string, cell: number | string) => void;
 
-function collect(
-  { value, path, depth }: { value: unknown; path: string; depth: number },
-  cells: Map<string, string>,
-): void {
-  if (typeof value === 'number' || typeof value === 'string') cells.set(path, String(value));
+/** Hands over the values of a row, each under the names that lead to it. */
+function collect(value: unknown, take: TakeCell, { path, depth } = { path: '', depth: 0 }): void {
+  if (typeof value === 'number' || typeof value === 'string') take(path, value);
   if (typeof value !== 'object' || value === null || depth >= DEEPEST) return;
-  const entries = Object.entries(value as Record<string, unknown>).slice(0, 64);
   const vector = Array.isArray(value) && value.length === 3 && path !== '';
-  for (const [name, item] of entries) {
+  for (const [name, item] of Object.entries(value as Record<string, unknown>).slice(0, MOST_NAMES)) {
     const key = vector ? ('xyz'[Number(name)] ?? name) : name;
-    collect({ value: item, path: path === '' ? key : `${path} ${key}`, depth: depth + 1 }, cells);
+    collect(item, take, { path: path === '' ? key : `${path} ${key}`, depth: depth + 1 });
   }
 }
 

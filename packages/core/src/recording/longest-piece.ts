@@ -1,5 +1,4 @@
 import { quantile } from '../numerics/quantile.js';
-import { strided } from './strided.js';
 
 /** A stretch of rows: from the first, up to but without the last. */
 export interface Piece {
@@ -18,11 +17,15 @@ const ALWAYS_FILLED = 20_000;
  */
 export function longestPiece(stamps: Float64Array): Piece {
   const n = stamps.length;
-  const pauses = stamps.subarray(1).map((stamp, i) => stamp - (stamps[i] ?? 0));
-  // Most files have few pauses, and a sample of them shows it without sorting all.
-  const likely = quantile(strided(pauses, 2000), 0.5);
-  const excess = pauses.reduce((sum, pause) => (pause > 2 * likely ? sum + pause : sum), 0);
+  // Most files have few pauses, and a sample of them shows it without laying out all.
+  const likely = likelyPause(stamps);
+  let excess = 0;
+  for (let i = 1; i < n; i++) {
+    const pause = (stamps[i] ?? 0) - (stamps[i - 1] ?? 0);
+    if (pause > 2 * likely) excess += pause;
+  }
   if (likely > 0 && excess <= Math.max(2 * n, ALWAYS_FILLED) * likely) return { from: 0, to: n };
+  const pauses = stamps.subarray(1).map((stamp, i) => stamp - (stamps[i] ?? 0));
   const sorted = pauses.slice().sort();
   const odd = Math.min(8, Math.max(1, Math.floor(n / 10)));
   const usual = sorted.subarray(0, Math.max(1, sorted.length - odd));
@@ -40,6 +43,17 @@ export function longestPiece(stamps: Float64Array): Piece {
     }
   }
   return longestBetween(pauses, longest);
+}
+
+/** The median of about 2000 pauses. */
+function likelyPause(stamps: Float64Array): number {
+  const count = stamps.length - 1;
+  const stride = Math.max(1, Math.floor(count / 2000));
+  const sample = { length: Math.ceil(count / stride) };
+  return quantile(
+    Float64Array.from(sample, (_, i) => (stamps[i * stride + 1] ?? 0) - (stamps[i * stride] ?? 0)),
+    0.5,
+  );
 }
 
 function longestBetween(pauses: Float64Array, limit: number): Piece {

@@ -94,7 +94,9 @@ function hasMore(row: readonly string[], width: number): boolean {
   return row.slice(width).some((cell) => cell.trim() !== '');
 }
 
+/** A column of unknown length. What the first piece cannot hold goes into further ones, joined once at the end. */
 class Growing {
+  readonly #full: Float64Array[] = [];
   #values: Float64Array;
   #length = 0;
 
@@ -104,19 +106,30 @@ class Growing {
 
   push(value: number): void {
     if (this.#length === this.#values.length) {
-      const larger = new Float64Array(Math.ceil(1.6 * this.#length));
-      larger.set(this.#values);
-      this.#values = larger;
+      this.#full.push(this.#values);
+      this.#values = new Float64Array(Math.max(64, this.#values.length >> 2));
+      this.#length = 0;
     }
     this.#values[this.#length++] = value;
   }
 
+  /** All values; the column is at an end then. */
   values(): Float64Array {
+    const last = this.#values.subarray(0, this.#length);
+    if (this.#full.length > 0) return joined([...this.#full.splice(0), last]);
     // A copy would need the memory twice; a little room at the end costs less.
-    return this.#length > 0.8 * this.#values.length
-      ? this.#values.subarray(0, this.#length)
-      : this.#values.slice(0, this.#length);
+    return this.#length > 0.8 * this.#values.length ? last : last.slice();
   }
+}
+
+function joined(pieces: readonly Float64Array[]): Float64Array {
+  const whole = new Float64Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let place = 0;
+  for (const piece of pieces) {
+    whole.set(piece, place);
+    place += piece.length;
+  }
+  return whole;
 }
 
 class Faults {

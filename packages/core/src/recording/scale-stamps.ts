@@ -24,9 +24,9 @@ const EPOCHS = [
 const USUAL = { least: 4, most: 12_000 };
 
 /**
- * Brings stamps to seconds.
+ * Brings stamps to seconds, in place, on stamps that this room owns.
  *
- * @param raw - stamps as read
+ * @param raw - stamps as read; overwritten
  * @param plan - the columns chosen
  * @param asked - the caller's unit
  * @throws RecordingError where the unit cannot be told
@@ -49,9 +49,11 @@ function contradicts(stated: number, epoch: number | undefined): boolean {
   return epoch !== undefined && stated > 100 * epoch;
 }
 
+/** In place: two columns of stamps would be held at once else. */
 function inSeconds(raw: Float64Array, factor: number): { stamps: Float64Array } {
   const first = raw[0] ?? 0;
-  return { stamps: raw.map((stamp) => (stamp - first) * factor) };
+  for (let i = 0; i < raw.length; i++) raw[i] = ((raw[i] ?? 0) - first) * factor;
+  return { stamps: raw };
 }
 
 /** A clock that falls from 24 h to 0 (or from 60 min to 0) has gone round. */

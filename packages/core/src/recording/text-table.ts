@@ -24,6 +24,8 @@ export interface Table {
 
 /** Small enough that a block's strings are dropped before the collector has to move them. */
 const BLOCK_CHARACTERS = 1 << 16;
+const QUOTE = 0x22;
+const LINE_FEED = 0x0a;
 
 /**
  * Lays a delimited text out as a table.
@@ -79,15 +81,58 @@ function walk(
   let position = body;
   let line = headLines + 1;
   while (position < text.length) {
-    const { end, open } = quoted
-      ? quotedBlockEnd(text, position)
-      : { end: blockEnd(text, position), open: false };
-    const block = plainBlock(text.slice(position, end), { separator, open });
+    const { block, end, lines } = quoted
+      ? quotedBlock(text, position, separator)
+      : openBlock(text, position, separator);
     const rows = Papa.parse<string[]>(block, { delimiter: separator, newline: '\n' }).data;
     visit(cellsPerFigure === 2 ? rows.map((row) => joinPairs(row, width)) : rows, line);
-    line += quoted ? countLines(text, position, end) : rows.length - (block.endsWith('\n') ? 1 : 0);
+    line += lines ?? rows.length - (block.endsWith('\n') ? 1 : 0);
     position = end;
   }
+}
+
+interface Block {
+  /** Whole rows, ready for the parser. */
+  readonly block: string;
+  /** Where the next one begins. */
+  readonly end: number;
+  /** Lines that it takes in the file; absent where each row is one. */
+  readonly lines?: number;
+}
+
+function openBlock(text: string, position: number, separator: string): Block {
+  const end = blockEnd(text, position);
+  return { block: plainBlock(text.slice(position, end), separator), end };
+}
+
+function quotedBlock(text: string, position: number, separator: string): Block {
+  const plain = openBlock(text, position, separator);
+  // Without quotes the parser splits at every mark, where else it would search for the end of each cell.
+  if (quotesAreIdle(plain.block, separator)) return { ...plain, block: plain.block.replaceAll('"', '') };
+  const { end, open } = quotedBlockEnd(text, position);
+  const block = plainBlock(text.slice(position, end), separator);
+  return { block: open ? block.replaceAll('"', '') : block, end, lines: countLines(text, position, end) };
+}
+
+/** True where quotes stand around whole cells only, and no cell holds what they would protect. */
+function quotesAreIdle(block: string, separator: string): boolean {
+  const mark = separator.charCodeAt(0);
+  let inside = false;
+  // At the beginning of a cell, which is that of the block too.
+  let before = LINE_FEED;
+  for (let i = 0; i < block.length; i++) {
+    const code = block.charCodeAt(i);
+    const ends = code === mark || code === LINE_FEED;
+    if (inside) {
+      if (ends) return false;
+      if (code === QUOTE) inside = false;
+    } else if (code === QUOTE) {
+      if (before !== mark && before !== LINE_FEED) return false;
+      inside = true;
+    } else if (before === QUOTE && !ends) return false;
+    before = code;
+  }
+  return !inside;
 }
 
 function blockEnd(text: string, position: number): number {
@@ -106,7 +151,7 @@ function quotedBlockEnd(text: string, position: number): { end: number; open: bo
   let from = position;
   for (;;) {
     // Character by character: there may be eight quotes a row, and a search costs more than a look.
-    for (let i = from; i < end; i++) if (text.charCodeAt(i) === 0x22) open = !open;
+    for (let i = from; i < end; i++) if (text.charCodeAt(i) === QUOTE) open = !open;
     if (!open) return { end, open };
     if (end === text.length || end - first > BLOCK_CHARACTERS) return { end: first, open };
     from = end;
@@ -115,14 +160,13 @@ function quotedBlockEnd(text: string, position: number): { end: number; open: bo
   }
 }
 
-function plainBlock(block: string, { separator, open }: { separator: string; open: boolean }): string {
+function plainBlock(block: string, separator: string): string {
   const lines = block.includes('\r') ? block.replace(/\r\n?/g, '\n') : block;
-  const whole = open ? lines.replaceAll('"', '') : lines;
-  return separator === ' ' ? whole.replace(/^[ \t]+|[ \t]+$/gm, '').replace(/[ \t]+/g, ' ') : whole;
+  return separator === ' ' ? lines.replace(/^[ \t]+|[ \t]+$/gm, '').replace(/[ \t]+/g, ' ') : lines;
 }
 
 function countLines(text: string, from: number, to: number): number {
   let count = 0;
-  for (let i = from; i < to; i++) if (text.charCodeAt(i) === 10) count++;
+  for (let i = from; i < to; i++) if (text.charCodeAt(i) === LINE_FEED) count++;
   return count;
 }
