@@ -9,6 +9,7 @@ import {
   type Recording,
 } from '@sternline/core';
 import { createRandom, type Random } from '../../../packages/core/src/numerics/random.js';
+import oddFixtures from '../../reference/recording/odd-wav.json';
 import wavFixtures from '../../reference/recording/wav.json';
 import zipFixtures from '../../reference/recording/zip.json';
 
@@ -198,7 +199,9 @@ describe(`damaged input, ${CASES} cases`, () => {
   it(
     'WAV files of every kind are read or refused with a place',
     () => {
-      const originals = wavFixtures.files.map(({ base64 }) => new Uint8Array(Buffer.from(base64, 'base64')));
+      const originals = [...wavFixtures.files, ...oddFixtures.files].map(
+        ({ base64 }) => new Uint8Array(Buffer.from(base64, 'base64')),
+      );
       const tally = { read: 0, refused: 0 };
       for (let i = 0; i < WAVES; i++) {
         const bytes = damagedBytes(originals[i % originals.length]!, createRandom(1e6 + i), 80);

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readWav, RecordingError } from '@sternline/core';
 import fixtures from '../../reference/recording/wav.json';
+import odd from '../../reference/recording/odd-wav.json';
 
 function bytesOf(base64: string): Uint8Array {
   return new Uint8Array(Buffer.from(base64, 'base64'));
@@ -41,8 +42,8 @@ function refused(bytes: Uint8Array): RecordingError {
   throw new Error('was read');
 }
 
-describe('readWav on files of independent writers (tests/reference/recording/make_wav.py)', () => {
-  it.each(fixtures.files)('$name', ({ base64, sampleRate, channels, name }) => {
+describe('readWav on files of independent writers (tests/reference/recording/make_wav.py, make_odd_wav.py)', () => {
+  it.each([...fixtures.files, ...odd.files])('$name', ({ base64, sampleRate, channels, name }) => {
     const recording = readWav(bytesOf(base64));
     expect(recording.sampleRate).toBe(sampleRate);
     expect(recording.channels).toHaveLength(channels.length);
