@@ -18,6 +18,7 @@ export interface SampleLayout {
   readonly excitations: readonly LineExcitation[];
   /** How many modes of each. */
   readonly counts: readonly number[];
+  readonly criticalsOf: (line: ShaftLine) => SampledCritical[];
 }
 
 /** A critical speed without its shape, which a study of thousands has no room for. */
@@ -45,12 +46,12 @@ export function sampleLayout(
     );
     return Math.max(1, ...near.map(({ mode }) => mode));
   });
-  return { speed, excitations, counts };
+  return { speed, excitations, counts, criticalsOf: criticalsSampler({ excitations, counts }) };
 }
 
 /** One line worked out. */
 export function sampleFigures(line: ShaftLine, layout: SampleLayout): SampleFigures {
-  const criticals = sampledCriticals(line, layout);
+  const criticals = layout.criticalsOf(line);
   const bands = avoidBands(criticals, layout.excitations);
   const limit = speedLimit(bands);
   const reasons = bandReasons({ speed: layout.speed, bands, limit });
@@ -63,15 +64,19 @@ export function sampleFigures(line: ShaftLine, layout: SampleLayout): SampleFigu
   };
 }
 
-function sampledCriticals(
-  line: ShaftLine,
-  { excitations, counts }: Pick<SampleLayout, 'excitations' | 'counts'>,
-): SampledCritical[] {
+/** Critical speeds of one line after another. */
+function criticalsSampler({
+  excitations,
+  counts,
+}: Pick<SampleLayout, 'excitations' | 'counts'>): (line: ShaftLine) => SampledCritical[] {
   const driven = excitations.flatMap(({ excitation, order, whirls }, i) =>
     whirls.map((whirl) => ({ excitation, order, whirl, count: counts[i] ?? 1 })),
   );
-  const speeds = whirlSpeeds(line, driven);
-  return driven.flatMap(({ excitation, order, whirl }, i) =>
-    (speeds[i] ?? []).map((speed, mode) => ({ excitation, order, whirl, mode: mode + 1, speed })),
-  );
+  const speedsOf = whirlSpeeds(driven);
+  return (line) => {
+    const speeds = speedsOf(line);
+    return driven.flatMap(({ excitation, order, whirl }, i) =>
+      (speeds[i] ?? []).map((speed, mode) => ({ excitation, order, whirl, mode: mode + 1, speed })),
+    );
+  };
 }

@@ -16,6 +16,8 @@ const LEAST_MODES = 4;
 export interface WhirlSolverOptions {
   /** Modes solved even where fewer are asked for: with the usual 4 a mesh too coarse for the fourth is made anew. */
   readonly leastModes?: number;
+  /** Modes of a line not far from this one, to begin from; passed over where the meshes differ in size. */
+  readonly start?: readonly Float64Array[];
 }
 /** A finer mesh carries this many times the frequency; a fixed step lets several excitations share it. */
 const FINER = 2;
@@ -57,7 +59,7 @@ export interface WhirlSolver {
 export function whirlSolver(
   line: ShaftLine,
   caller: string,
-  { leastModes = LEAST_MODES }: WhirlSolverOptions = {},
+  { leastModes = LEAST_MODES, start = [] }: WhirlSolverOptions = {},
 ): WhirlSolver {
   const models = new Map<number, FactoredModel>();
   const solved = new Map<string, VectorSample[]>();
@@ -75,7 +77,8 @@ export function whirlSolver(
       const inertia = combineBands(model.mass, model.gyroscopic, turning);
       const place = `${frequency} ${wanted}`;
       const before = solved.get(place) ?? [];
-      const guess = interpolateVectors(before, turning);
+      const fresh = start[0]?.length === model.freedoms.count ? start : [];
+      const guess = before.length > 0 ? interpolateVectors(before, turning) : fresh;
       const pairs = lowestEigenpairs(model.stiffness, { inertia, count: wanted, factor, guess });
       solved.set(place, withSample(before, { at: turning, vectors: pairs.vectors }));
       const highest = Math.sqrt(pairs.values.at(-1) ?? 0);
