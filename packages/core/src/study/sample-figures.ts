@@ -46,7 +46,7 @@ export function sampleLayout(
     );
     return Math.max(1, ...near.map(({ mode }) => mode));
   });
-  return { speed, excitations, counts, criticalsOf: criticalsSampler({ excitations, counts }) };
+  return { speed, excitations, counts, criticalsOf: criticalsSampler(line, { excitations, counts }) };
 }
 
 /** One line worked out. */
@@ -64,15 +64,15 @@ export function sampleFigures(line: ShaftLine, layout: SampleLayout): SampleFigu
   };
 }
 
-/** Critical speeds of one line after another. */
-function criticalsSampler({
-  excitations,
-  counts,
-}: Pick<SampleLayout, 'excitations' | 'counts'>): (line: ShaftLine) => SampledCritical[] {
+/** Critical speeds of lines near this one. */
+function criticalsSampler(
+  near: ShaftLine,
+  { excitations, counts }: Pick<SampleLayout, 'excitations' | 'counts'>,
+): (line: ShaftLine) => SampledCritical[] {
   const driven = excitations.flatMap(({ excitation, order, whirls }, i) =>
     whirls.map((whirl) => ({ excitation, order, whirl, count: counts[i] ?? 1 })),
   );
-  const speedsOf = whirlSpeeds(driven);
+  const speedsOf = whirlSpeeds(near, driven);
   return (line) => {
     const speeds = speedsOf(line);
     return driven.flatMap(({ excitation, order, whirl }, i) =>
