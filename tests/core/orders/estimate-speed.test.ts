@@ -30,6 +30,29 @@ describe('estimateSpeed', () => {
     expect(confidence).toBeGreaterThan(0.8);
   });
 
+  /** law: chances share 1 at most, whatever the number of lines (here one on every hertz) that any speed would explain. */
+  it('answers a sound that repeats each second', () => {
+    const [sampleRate, random] = [48000, createRandom(5)];
+    const second = Float64Array.from(
+      { length: sampleRate },
+      (_, n) => 0.3 * Math.sin((TURN * 25 * n) / sampleRate) + 0.03 * random.normal(),
+    );
+    const made = makeRecording({
+      sampleRate,
+      seconds: 20,
+      channels: [{ components: [] }],
+      noise: 0,
+      seed: 1,
+    });
+    const samples = made.channels[0]!.samples.map((_, n) => second[n % sampleRate] ?? NaN);
+    const channels = [{ ...made.channels[0]!, samples }];
+    const { speed, candidates } = estimateSpeed({ ...made, channels }, { range: RANGE });
+    expect(speed).toBeGreaterThan(0.98 * RANGE[0]);
+    expect(speed).toBeLessThan(1.02 * RANGE[1]);
+    expect(candidates.length).toBeLessThanOrEqual(5);
+    expect(candidates.reduce((sum, { confidence }) => sum + confidence, 0)).toBeLessThanOrEqual(1 + 1e-12);
+  });
+
   it('shows half and double speed as rivals where one line is all there is', () => {
     const { candidates, confidence } = estimateSpeed(motion([{ amplitude: 0.5, frequency: 40 }]), {
       range: RANGE,

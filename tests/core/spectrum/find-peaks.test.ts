@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findPeaks, type Peak, type PeakOptions, type WindowName } from '@sternline/core';
+import { createRandom } from '../../../packages/core/src/numerics/random.js';
 import { interpolatePeak } from '../../../packages/core/src/spectrum/interpolate-peak.js';
 import { windowCoefficients } from '../../../packages/core/src/spectrum/window-coefficients.js';
 import { windowResponse } from '../../../packages/core/src/spectrum/window-response.js';
@@ -124,6 +125,51 @@ describe('a sine in noise', () => {
     const peaks = peaksOf({ sampleRate: 100, seconds: 40, channels: [{ components }], noise: 0.05, seed: 4 });
     expect(peaks.map(({ frequency }) => Math.round(10 * frequency) / 10)).toEqual([20, 33.3]);
     expect(Math.abs(peaks[1]!.amplitude - 0.1)).toBeLessThan(4 * peaks[1]!.amplitudeError);
+  });
+});
+
+describe('a sound without noise of its own', () => {
+  const sampleRate = 48000;
+  const random = createRandom(5);
+  const second = Float64Array.from(
+    { length: sampleRate },
+    (_, n) => 0.3 * Math.sin((2 * Math.PI * 25 * n) / sampleRate) + 0.03 * random.normal(),
+  );
+
+  /**
+   * derived: what repeats each second holds lines at whole hertz alone, 24 000 of them. The noise adds to the tone a line of its own,
+   * whose parts in phase and in quadrature have the deviation 0.03 √(2 / 48 000) = 0.0002: four of them are allowed.
+   * In 10 s (lines 0.73 Hz apart) they run into each other; in 20 s (0.37 Hz apart) the Hann window tells all of them apart.
+   */
+  it.each([10, 20])('looped each second for %i s shows the tone and no end of lines', (seconds) => {
+    const samples = Float64Array.from(
+      { length: seconds * sampleRate },
+      (_, n) => second[n % sampleRate] ?? NaN,
+    );
+    const peaks = findPeaks(samples, sampleRate);
+    expect(peaks.length).toBeGreaterThan(100);
+    expect(peaks.length).toBeLessThanOrEqual(2000);
+    const highest = peaks.reduce((best, peak) => (peak.amplitude > best.amplitude ? peak : best));
+    expect(Math.abs(highest.frequency - 25)).toBeLessThan(0.01);
+    expect(Math.abs(highest.amplitude - 0.3)).toBeLessThan(0.0008);
+    const frequencies = peaks.map(({ frequency }) => frequency);
+    expect(frequencies).toEqual([...frequencies].sort((a, b) => a - b));
+    if (seconds === 20)
+      for (const frequency of frequencies)
+        expect(Math.abs(frequency - Math.round(frequency))).toBeLessThan(0.2);
+  });
+
+  it.each([25, 25.3])('a pure tone of %f Hz is one line', (frequency) => {
+    const samples = Float64Array.from({ length: 10 * sampleRate }, (_, n) =>
+      Math.sin((2 * Math.PI * frequency * n) / sampleRate),
+    );
+    const peaks = findPeaks(samples, sampleRate);
+    expect(peaks).toHaveLength(1);
+    expect(Math.abs(peaks[0]!.frequency - frequency)).toBeLessThan(0.001);
+  });
+
+  it('silence has none', () => {
+    expect(findPeaks(new Float64Array(10 * sampleRate), sampleRate)).toEqual([]);
   });
 });
 

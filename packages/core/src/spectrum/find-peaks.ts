@@ -20,7 +20,7 @@ import type { Peak, PeakOptions } from './types.js';
  *   1.5 octaves. Errors are one standard error from the noise around the line; they know nothing of a drifting speed.
  *   Two sines closer than two lines (four with the wider windows) are read as one. With the flat-top window frequency is
  *   not read between lines, because its top is too flat to tell. Of a long recording 48 segments are read, spread evenly
- *   over it.
+ *   over it. The 2000 highest peaks are given where there are more.
  * @example
  * ```ts
  * let state = 1;
