@@ -59,6 +59,8 @@ describe('planted causes', () => {
     expect(diagnosis.findings[0]!.evidence.join(' ')).toContain(
       'Its universal joint at 14° lets the propeller shaft gain and lose 6.0 %',
     );
+    // derived: couples go with tan β, tan 7° / tan 14° = 0.492
+    expect(diagnosis.findings[0]!.outcomes[0]!.result).toBe('order 2 falls to a half or less');
   });
 
   it('blade pass: four times a turn with a four-bladed propeller', () => {

@@ -41,6 +41,16 @@ describe('the table', () => {
   });
 });
 
+describe('safety', () => {
+  it('touches panels with the drive stopped, and then passes through the speed that shakes', () => {
+    const { instruction, caution } = LADDER_TESTS['press-panels'];
+    expect(instruction).toMatch(/^With the drive stopped, weight or wedge/);
+    expect(instruction).toContain('pass through the speed that shakes within seconds');
+    expect(instruction).not.toMatch(/Run at the speed that shakes/);
+    expect(caution).toContain('do not dwell at a speed that shakes');
+  });
+});
+
 describe('answers', () => {
   it('keep the chances a distribution, and do not depend on their order', () => {
     fc.assert(

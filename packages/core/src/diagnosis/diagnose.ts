@@ -17,9 +17,11 @@ import { weighCandidates } from './weigh-candidates.js';
  *   above the noise; and in `limits` what the recording cannot show
  * @throws RangeError for a speed that is not greater than 0 or a recording without channels
  * @remarks A finding is a cause that the evidence supports, not a certainty: once a turn can be unbalance, a bend or a
- *   hub off centre. An order that the sampling lays on a likely other one supports no finding. Confidence
- *   is calibrated over simulated trials (docs/diagnosis-trials.md); on a real line it is a judgement. Swings in twist, motor poles,
- *   switching and orders that share a place are judged, not calibrated.
+ *   hub off centre. An order that the sampling lays on a likely other one supports no finding.
+ *   Confidences were fitted on the tuning seeds of a simulation that takes nothing from the library; on other seeds of it they lie
+ *   0.02 from the share that was right, on average (docs/diagnosis-trials.md). One generator made both, so on a real line a
+ *   confidence is a judgement. Swings in twist, whirl of any order but the first, motor poles, switching and orders that
+ *   share a place are judged, not fitted.
  * @example
  * ```ts
  * let state = 2024;

@@ -26,7 +26,7 @@ export function findJointAngle(evidence: Evidence): Candidate | undefined {
     check:
       'Lower the motor, or shim it, so that the joint runs at half its angle, and record the same speed again.',
     outcomes: [
-      { result: 'order 2 falls to about a quarter', means: 'the angle was the cause' },
+      { result: 'order 2 falls to a half or less', means: 'the angle was the cause' },
       { result: 'it stays', means: 'look for shafts that miss each other sideways or a worn joint' },
     ],
     rivals: [

@@ -34,7 +34,8 @@ export function findStructural(evidence: Evidence): Candidate | undefined {
     outcomes: [
       {
         result: `the line stays at ${numberText(peak.frequency)} Hz`,
-        means: 'it is a resonance of hull, mount or tube: press on panels and brackets to find which',
+        means:
+          'it is a resonance of hull, mount or tube: with the drive stopped, weight panels and brackets in turn and record again to find which',
       },
       { result: 'it moves with the speed', means: 'it belongs to something that turns' },
     ],

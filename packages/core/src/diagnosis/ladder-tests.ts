@@ -98,10 +98,10 @@ export const LADDER_TESTS: Readonly<Record<LadderTest, LadderRung>> = {
   },
   'press-panels': {
     instruction:
-      'Run at the speed that shakes, and press with a rod on deck, bulkhead and motor bracket in turn, well away from the shaft.',
-    minutes: 5,
-    tools: ['wooden rod'],
-    caution: SPIN_GUARDED,
+      'With the drive stopped, weight or wedge deck, bulkhead and motor bracket in turn, well away from the shaft; each time take the hands away and pass through the speed that shakes within seconds.',
+    minutes: 8,
+    tools: ['small weights', 'wooden wedge', 'tape'],
+    caution: CARE,
     recordable: true,
     outcomes: [
       { outcome: 'changes', means: 'That part rings: damp or stiffen it.' },
