@@ -9,7 +9,10 @@ export const LADDER_FIXES: Readonly<Record<Cause, readonly string[]>> = {
   ],
   'bent-shaft': ['Straighten the shaft.', 'Fit a new shaft.', 'Lower the top speed.'],
   'joint-angle': ['Lower the top speed.', 'Shim the motor to halve the angle.', 'Fit two joints for one.'],
-  'joint-phase': ['Turn one yoke until both stand in one plane.', 'Make both angles equal within 1°.'],
+  'joint-phase': [
+    'Turn the halves of the shaft between the joints until each of its yokes stands in the plane of its own joint at once.',
+    'Make both angles equal within 1°.',
+  ],
   misalignment: ['Shim the motor into line with a rigid sleeve.', 'Fit a new coupling bored true.'],
   looseness: ['Tighten screws and nuts, with thread lock and a flat.', 'Fit a new joint or bush.'],
   rubbing: ['Oil or grease the bushes.', 'Give clearance where a bright mark shows.', 'Align the tube.'],

@@ -1,5 +1,5 @@
-import { speedFluctuation } from '../motion/speed-fluctuation.js';
 import type { Evidence, OrderEvidence } from './evidence.js';
+import { jointsCancel } from './joints-cancel.js';
 import { mainsLine } from './mains-line.js';
 import { nearestCritical } from './nearest-critical.js';
 import { orderEvidence } from './order-evidence.js';
@@ -10,8 +10,6 @@ import type { Traits } from './traits.js';
 
 /** Share of a critical speed within which whirl is to be reckoned with; common practice. */
 const MARGIN = 0.25;
-/** Second order of the speed ratio below which joints cancel, as good as they can be built. Our choice. */
-const CANCELLED = 0.0005;
 
 type OrderTraits = Pick<
   Traits,
@@ -75,7 +73,8 @@ function orderTraits(evidence: Evidence): OrderTraits {
     twiceLead: lead(2),
     bladeLead: blades > 1 ? lead(blades) : 0,
     oddLead: best === undefined ? 0 : lead(best.reading.order),
-    row: rowShare(all, blades),
+    // A channel that was cut off makes a row of orders by itself.
+    row: evidence.recording.sampling.clipping.length > 0 ? 0 : rowShare(all, blades),
     halves: level(Math.max(0, shareAt(0.5), shareAt(1.5))),
     onceFolded: isFolded(1),
     twiceFolded: isFolded(2),
@@ -126,13 +125,12 @@ function lineTraits({
     return { lineKnown: 0, straight: 0, cancelling: 0, twoBlades: 0, nearCritical: 0 };
   }
   const joints = line.joints.filter(({ kind }) => kind === 'universal').length;
-  const twice = speedFluctuation(line).orders.find(({ order }) => order === 2)?.amplitude ?? 0;
-  const critical = nearestCritical(line, speed);
-  const away = critical === undefined ? Infinity : Math.abs(speed / critical - 1);
+  const critical = nearestCritical(line, { speed, order: 1, whirls: ['forward'] });
+  const away = critical === undefined ? Infinity : Math.abs(speed / critical.speed - 1);
   return {
     lineKnown: 1,
     straight: Number(joints === 0),
-    cancelling: Number(joints > 1 && twice < CANCELLED),
+    cancelling: Number(jointsCancel(line)),
     twoBlades: Number(line.propeller?.blades === 2),
     nearCritical: 1 - ramp(away, 0.05, MARGIN),
   };
