@@ -11,7 +11,10 @@ export function orderEvidence(evidence: Evidence, order: number): OrderEvidence 
   const reading = evidence.readings.find((other) => other.order === order);
   if (measurement === undefined || reading === undefined) return undefined;
   const { inseparableFrom } = measurement;
-  const likely = inseparableFrom.filter((other) => isLikely(evidence, other));
+  const likely = inseparableFrom.filter(
+    // A half order where a whole one folds to is that one, as a rule.
+    (other) => isLikely(evidence, other) || (!Number.isInteger(order) && Number.isInteger(other)),
+  );
   const amplitude = combinedAmplitude(evidence, order);
   return {
     measurement,

@@ -30,7 +30,12 @@ export function turnModulation(recording: Recording, speed: number): TurnModulat
   const { sampleRate, sampling } = recording;
   if (sampling.gaps.length > 0) return { depth: 0, burst: 0, seen: false };
   const perTurn = (2 * Math.PI * sampleRate) / speed;
-  const squared = recording.channels.map(({ name, unit, samples }) => {
+  // A channel that is cut off where it swings furthest swells once a turn by the cutting.
+  const whole = recording.channels.filter(
+    ({ name }) => !sampling.clipping.some(({ channel }) => channel === name),
+  );
+  if (whole.length === 0) return { depth: 0, burst: 0, seen: false };
+  const squared = whole.map(({ name, unit, samples }) => {
     const from = Math.max(0, Math.floor((samples.length - MOST_SAMPLES) / 2));
     const rest = withoutOrders(samples.slice(from, from + MOST_SAMPLES), perTurn);
     return { name, unit, samples: rest.map((x) => x * x) };
