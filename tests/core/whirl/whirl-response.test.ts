@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { whirlResponse, type ShaftLine, type WhirlResponse } from '@sternline/core';
+import { whirlResponse, type Shaft, type ShaftLine, type WhirlResponse } from '@sternline/core';
 import { jointCouples } from '../../../packages/core/src/whirl/joint-couples.js';
 import {
   discOf,
@@ -265,6 +266,116 @@ describe('joint couples', () => {
     const crossed = lineOf([shaftOf(), shaftOf({ elevation: 0.1, yokeTwist: Math.PI / 2 }), shaftOf()]);
     const [one, two] = jointCouples(crossed);
     expect(Math.cos(two!.phase - one!.phase)).toBeCloseTo(-1, 9);
+  });
+
+  /** Second harmonic of the couple that each joint leaves across its driving shaft per N·m, as work on the slope. */
+  const pinCouples = (turns: readonly { elevation: number; plan: number; yokeTwist: number }[]) => {
+    const axes = turns.map(({ elevation: e, plan: p }): Vector => [
+      Math.cos(e) * Math.cos(p),
+      Math.cos(e) * Math.sin(p),
+      Math.sin(e),
+    ]);
+    const spin = (axis: Vector, angle: number, [x, y, z]: Vector): Vector => {
+      const [a, b, c] = cross(axis, [x, y, z]);
+      const along = product(axis, [x, y, z]) * (1 - Math.cos(angle));
+      const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+      return [
+        x * cos + a * sin + axis[0] * along,
+        y * cos + b * sin + axis[1] * along,
+        z * cos + c * sin + axis[2] * along,
+      ];
+    };
+    const bent = axes.slice(1).map((v, i) => {
+      const normal = cross(axes[i]!, v);
+      const sine = Math.sqrt(product(normal, normal));
+      return { normal: unit(normal), angle: Math.atan2(sine, product(axes[i]!, v)) };
+    });
+    const sums = bent.map(() => ({ angle: 0, re: 0, im: 0 }));
+    const steps = 64;
+    for (let k = 0; k < steps; k++) {
+      const theta = (2 * Math.PI * k) / steps;
+      let port = unit(cross([0, 0, 1], axes[0]!));
+      let pin = spin(axes[0]!, theta, bent[0]!.normal);
+      bent.forEach(({ normal, angle }, i) => {
+        const [u, v] = [axes[i]!, axes[i + 1]!];
+        const driven = unit(cross(v, pin));
+        const square = unit(cross(pin, driven));
+        const couple = square.map((x, j) => -(x / product(square, u) - u[j]!)) as unknown as Vector;
+        const [my, mz] = [product(couple, port), product(couple, cross(u, port))];
+        const [c, s] = [Math.cos(2 * theta) / steps, -Math.sin(2 * theta) / steps];
+        const sum = sums[i]!;
+        // a couple m about an axis does work on the slope as −i m
+        sum.re += my * s + mz * c;
+        sum.im -= my * c - mz * s;
+        sum.angle = angle;
+        port = spin(normal, angle, port);
+        pin = spin(v, turns[i + 1]!.yokeTwist, driven);
+      });
+    }
+    return sums;
+  };
+
+  /** cos of the angle by which each joint's forward couple stands from that of the first. */
+  const sides = (shafts: readonly Partial<Shaft>[]): number[] => {
+    const couples = jointCouples(lineOf(shafts.map((shaft) => shaftOf(shaft))));
+    return couples.map(({ phase }) => Math.cos(phase - couples[0]!.phase));
+  };
+  const closeTo = (found: readonly number[], expected: readonly number[]): void => {
+    expect(found).toHaveLength(expected.length);
+    found.forEach((value, i) => {
+      expect(value, `joint ${i}`).toBeCloseTo(expected[i]!, 9);
+    });
+  };
+
+  it.each([3, 4, 5])(
+    'of %d joints that bend one way in one plane, yokes in line, push to and fro',
+    (joints) => {
+      // by hand: one normal; each driving pin a quarter turn from the last, so that e^{2iθ} changes its sign at each joint
+      const shafts = Array.from({ length: joints + 1 }, (_, i) => ({ elevation: (i * 5 * Math.PI) / 180 }));
+      const expected = Array.from({ length: joints }, (_, i) => (-1) ** i);
+      closeTo(sides(shafts), expected);
+    },
+  );
+
+  it('skip what stands straight: neither first nor in the middle does a joint in line turn the others round', () => {
+    // by hand: a straight joint hands the pins on a quarter turn later, as any other, and bends nothing
+    closeTo(
+      sides([{}, { elevation: 0.1 }, { elevation: 0.1 }, { elevation: 0.2 }]).filter((_, i) => i !== 1),
+      [1, 1],
+    );
+    const couples = jointCouples(
+      lineOf([{}, {}, { elevation: 0.1 }, { elevation: 0.2 }].map((one) => shaftOf(one))),
+    );
+    expect(Math.cos(couples[2]!.phase - couples[1]!.phase)).toBeCloseTo(-1, 9);
+    // the pin to port at first, a quarter turn on at the second joint: upright, across the plane's normal to starboard
+    const [alone] = jointCouples(lineOf([shaftOf(), shaftOf({ elevation: 0.1 })]));
+    expect(Math.cos(couples[1]!.phase - alone!.phase)).toBeCloseTo(-1, 9);
+  });
+
+  it.each([3, 4, 5])('of %d joints any way follow the pins in space, at small angles', (joints) => {
+    // The mean of the cross's couple over a turn, taken along e^{2iθ}: pins by vectors, frames carried over each joint
+    const turn = fc.record({
+      elevation: fc.double({ min: -0.04, max: 0.04, noNaN: true }),
+      plan: fc.double({ min: -0.04, max: 0.04, noNaN: true }),
+      yokeTwist: fc.double({ min: -1.5, max: 1.5, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(turn, { minLength: joints + 1, maxLength: joints + 1 }), (turns) => {
+        const couples = jointCouples(lineOf(turns.map((one) => shaftOf(one))));
+        const followed = pinCouples(turns);
+        fc.pre(followed.every(({ angle }) => angle > 1e-6));
+        let lead = 0;
+        followed.forEach(({ angle, re, im }, i) => {
+          const { driving, phase } = couples[i]!;
+          // each joint lets the pins behind it lead or lag by tan²(β/2) at most, and twice that shows
+          lead += angle ** 2;
+          expect(Math.hypot(re - driving * Math.cos(phase), im - driving * Math.sin(phase))).toBeLessThan(
+            lead * driving + 1e-12,
+          );
+        });
+      }),
+      { numRuns: 40 },
+    );
   });
 
   it('grow with the square of the speed where the torque does', () => {

@@ -1,8 +1,8 @@
 import { jointBend } from '../line/joint-bend.js';
 import type { ShaftLine } from '../line/types.js';
 import type { StaticBeam } from './build-static-beam.js';
-import { developedFrame } from './developed-frame.js';
-import { jointPhases } from './joint-phases.js';
+import { developedFrame } from '../line/developed-frame.js';
+import { jointPhases } from '../line/joint-phases.js';
 import { noLoad, type BeamLoad } from './load-beam.js';
 
 /** A load in both planes of the developed line; its real and imaginary parts as a complex one. */

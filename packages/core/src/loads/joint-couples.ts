@@ -1,6 +1,6 @@
 import { checkFinite } from '../internal/checks.js';
 import type { ShaftLine } from '../line/types.js';
-import { jointPhases } from './joint-phases.js';
+import { jointPhases } from '../line/joint-phases.js';
 import type { CoupleParts, JointCouple } from './types.js';
 
 /**

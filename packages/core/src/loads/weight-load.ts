@@ -1,7 +1,7 @@
 import type { ShaftLine } from '../line/types.js';
 import { nodeAt, type StaticBeam } from './build-static-beam.js';
 import type { PlaneLoad } from './couple-loads.js';
-import { developedFrame } from './developed-frame.js';
+import { developedFrame } from '../line/developed-frame.js';
 import { noLoad } from './load-beam.js';
 
 /** m/s², standard gravity. */

@@ -1,4 +1,6 @@
+import { developedFrame } from '../line/developed-frame.js';
 import { jointBend } from '../line/joint-bend.js';
+import { jointPhases } from '../line/joint-phases.js';
 import type { ShaftLine } from '../line/types.js';
 
 /** What a universal joint's couple does to the slopes of its two shafts, twice a turn, for a torque of 1 N·m. */
@@ -8,7 +10,7 @@ export interface JointCouple {
   readonly driving: number;
   /** ½ sin β, on the driven shaft, the other way. */
   readonly driven: number;
-  /** rad, of both when the first joint's driving pin stands on the normal of its plane. */
+  /** rad, of both when the first joint's driving pin stands on the normal of its plane, or to port where it is straight. */
   readonly phase: number;
 }
 
@@ -21,28 +23,19 @@ export interface JointCouple {
  * backward. So too across the driven shaft with T sin β, to the order β³.
  *
  * @remarks For a torque that does not pulse. Frames are carried along the line without turning about the shafts.
+ * @throws RangeError where a universal joint stands at 90° or more
  * @see derived; the ends 0 and T tan β, T sin β of the range are in makers' design guides for cardan shafts
  */
 export function jointCouples(line: ShaftLine): JointCouple[] {
-  const couples: JointCouple[] = [];
-  let pin: number | undefined;
-  let turned = 0;
-  line.joints.forEach((joint, index) => {
-    const from = line.shafts[index];
-    const to = line.shafts[index + 1];
-    if (!from || !to) return;
-    const { angle, normalBefore, normalAfter } = jointBend(from, to);
-    const own = pin ?? normalBefore;
-    if (joint.kind === 'universal') {
-      const towards = normalBefore - Math.PI / 2;
-      // a couple along an axis bends the shaft a quarter turn behind it
-      const phase = 2 * (own - turned) - (towards - turned) - Math.PI / 2;
-      couples.push({ joint: index, driving: Math.tan(angle) / 2, driven: Math.sin(angle) / 2, phase });
-      pin = normalAfter + Math.PI / 2 + to.yokeTwist;
-    } else if (pin !== undefined) {
-      pin += normalAfter - normalBefore + to.yokeTwist;
-    }
-    turned += normalAfter - normalBefore;
+  const frame = developedFrame(line);
+  return jointPhases(line).flatMap((pins, joint) => {
+    const from = line.shafts[joint];
+    const to = line.shafts[joint + 1];
+    if (!pins || !from || !to) return [];
+    const normal = jointBend(from, to).normalBefore + (frame[joint] ?? 0);
+    const { angle } = pins;
+    return [
+      { joint, driving: Math.tan(angle) / 2, driven: Math.sin(angle) / 2, phase: normal + 2 * pins.phase },
+    ];
   });
-  return couples;
 }

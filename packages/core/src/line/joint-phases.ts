@@ -1,6 +1,6 @@
 import { refusal } from '../internal/refuse.js';
-import { jointBend } from '../line/joint-bend.js';
-import type { ShaftLine } from '../line/types.js';
+import { jointBend } from './joint-bend.js';
+import type { ShaftLine } from './types.js';
 
 /** A joint and where its pins stand. */
 export interface JointPhase {

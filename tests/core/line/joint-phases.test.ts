@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { equivalentJoint } from '@sternline/core';
-import { jointPhases } from '../../../packages/core/src/loads/joint-phases.js';
-import { lineOf as bentLine } from '../line/line-of.js';
+import { jointPhases } from '../../../packages/core/src/line/joint-phases.js';
+import { lineOf as bentLine } from './line-of.js';
 
 describe('jointPhases', () => {
   it('add up to the equivalent joint of the whole chain at small angles', () => {

@@ -1,5 +1,5 @@
-import { jointBend } from '../line/joint-bend.js';
-import type { ShaftLine } from '../line/types.js';
+import { jointBend } from './joint-bend.js';
+import type { ShaftLine } from './types.js';
 
 /** rad; below this two axes are one, and so are their port horizontals. */
 const STRAIGHT = 1e-12;
