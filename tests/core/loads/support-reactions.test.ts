@@ -100,6 +100,26 @@ describe('supportReactions', () => {
     });
   });
 
+  it('tilts on a bush with an angular stiffness', () => {
+    // derived: pinned at both ends, with a spring k against the slope at one. Slope of the plain beam wL³/24EI, of an end moment M: ML/3EI; M = k(wL³/24EI − ML/3EI)
+    const bending = (steel.youngsModulus * Math.PI * 0.005 ** 4) / 64;
+    const weight = weightPerLength(0.005);
+    for (const spring of [0, 1, 30, 1e3]) {
+      const held = [{ at: 0, angularStiffness: spring }, { at: 1 }];
+      const { supports } = supportReactions(lineOf([shaftOf({ length: 1, supports: held })]), quiet);
+      const moment = (spring * weight) / (24 * bending) / (1 + spring / (3 * bending));
+      within(supports[0]!.steady, weight / 2 + moment, 1e-9);
+      within(supports[1]!.steady, weight / 2 - moment, 1e-9);
+    }
+  });
+
+  it('is held by one bush alone where that resists tilting', () => {
+    // statics: all of the weight, whatever the spring
+    const held = [{ at: 0.5, angularStiffness: 1e3 }];
+    const { supports } = supportReactions(lineOf([shaftOf({ length: 1, supports: held })]), quiet);
+    within(supports[0]!.steady, weightPerLength(0.005), 1e-9);
+  });
+
   it('of an unbalance grows with the square of the speed and levers over the overhang', () => {
     // statics: U Ω² (1 + a/l) at the near support, U Ω² a/l at the far one
     const shaft = shaftOf({

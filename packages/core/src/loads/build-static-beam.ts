@@ -34,6 +34,8 @@ export interface BeamSupport {
   readonly node: number;
   /** N/m; absent is rigid. */
   readonly stiffness?: number;
+  /** N·m/rad against the slope; 0 is free to tilt. */
+  readonly angularStiffness: number;
 }
 
 const HALF_BANDWIDTH = 3;
@@ -94,10 +96,11 @@ function nodesOf({ length, supports, discs }: Shaft, developed: number): number[
 
 function supportsOf(line: ShaftLine, nodes: Nodes): BeamSupport[] {
   return line.shafts.flatMap(({ supports }, shaft) =>
-    supports.map(({ at, radialStiffness }, support) => ({
+    supports.map(({ at, radialStiffness, angularStiffness = 0 }, support) => ({
       shaft,
       support,
       node: nodeAt(nodes, shaft, at),
+      angularStiffness,
       ...(radialStiffness === undefined ? {} : { stiffness: radialStiffness }),
     })),
   );
@@ -157,8 +160,10 @@ function assemble(line: ShaftLine, parts: Parts): BandFactor {
     );
     addBlock(band, { rows, entries: piece.matrix });
   }
-  for (const { node, stiffness } of supports)
-    if (stiffness !== undefined) addBlock(band, { rows: [displacement[node] ?? -1], entries: [stiffness] });
+  for (const { node, stiffness = 0, angularStiffness } of supports) {
+    addBlock(band, { rows: [displacement[node] ?? -1], entries: [stiffness] });
+    addBlock(band, { rows: [slope[node] ?? -1], entries: [angularStiffness] });
+  }
   shaft.forEach((index, node) => {
     const spring = line.joints[index]?.bendingStiffness ?? 0;
     if (shaft[node + 1] !== index + 1 || line.joints[index]?.kind !== 'flexible' || spring === 0) return;
