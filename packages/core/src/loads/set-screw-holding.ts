@@ -24,12 +24,13 @@ export interface SetScrewSeat {
  *
  * T = F d / 2, F of the size's table, in proportion to the seating torque
  *
- * @param fastener - a set screw: `size` in m, `count`, default 1, `flat`, and `seatingTorque` in N·m, else that of the table
+ * @param fastener - a set screw: `size` in m, `count`, default 1, `flat`, and `seatingTorque` in N·m, else that of the inch
+ *   table, at most what is recommended
  * @param seat - `shaftDiameter` in m, and the screw's `point`, default cup
  * @returns N and N·m at which the hub has crept by 0.25 mm, and how they were arrived at
  * @throws RangeError where it is no set screw, or a figure is missing or out of its domain
  * @remarks Sizes between those of the inch table by straight lines on logarithmic scales; beyond its ends by the square of the
- *   size. More seating torque than is recommended counts no further. Thread lock keeps a screw from working loose and adds
+ *   size. More seating torque than is recommended counts no further: of M2 to M6 that of their own table. Thread lock keeps a screw from working loose and adds
  *   nothing to what it holds; it lowers the safety asked of it in {@link lineLoads}. A shaft nearly as hard as the screw costs
  *   up to 15 %. Of further screws each adds 30 %, as if set at an angle.
  * @example
@@ -49,7 +50,7 @@ export function setScrewHolding(fastener: Fastener, seat: SetScrewSeat): SetScre
   if (!(point in POINTS))
     throw refusal('setScrewHolding: point', `one of ${Object.keys(POINTS).join(', ')}`, point);
   const base = tableAt(size ?? NaN);
-  const recommendedTorque = Math.max(base.seatingTorque, recommended(size ?? NaN));
+  const recommendedTorque = recommended(size ?? NaN, base.seatingTorque);
   const counted = Math.min(seatingTorque ?? base.seatingTorque, recommendedTorque);
   const factors = [
     { name: 'seating torque', factor: counted / base.seatingTorque },
@@ -92,7 +93,10 @@ function tableAt(size: number): { axial: number; seatingTorque: number; basis: S
   };
 }
 
-/** Of the nearest metric size that is no larger; 0 where there is none. */
-function recommended(size: number): number {
-  return METRIC_SEATING.findLast(([metric]) => metric <= size * (1 + SAME_SIZE))?.[1] ?? 0;
+/** A metric size as its own table has it; others as the inch table, but no less than a smaller metric size. */
+function recommended(size: number, inch: number): number {
+  const smaller = METRIC_SEATING.findLast(([metric]) => metric <= size * (1 + SAME_SIZE));
+  if (!smaller) return inch;
+  const [metric, torque] = smaller;
+  return Math.abs(metric / size - 1) < SAME_SIZE ? torque : Math.max(inch, torque);
 }
