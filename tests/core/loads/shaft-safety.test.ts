@@ -23,6 +23,18 @@ describe('shaftSafety', () => {
     expect(fatigueFactor).toBeCloseTo(1.62, 2);
   });
 
+  it('takes an end-milled keyseat for what is not told: 2.14 in bending, 3.0 in shear', () => {
+    // Shigley, table 7-1, r/d 0.02 (from memory). By hand, 5 mm, 105 kpsi = 723.950 MPa:
+    // S_e = 4.51·723.950^−0.265·1.24·5^−0.107·0.814·361.975 = 242.264 MPa;
+    // σ_a = 2.14·32·0.1/πd³ = 17.4383 MPa, √3 τ_m = √3·3·16·0.2/πd³ = 42.3421 MPa
+    const { fatigueFactor } = shaftSafety(shaftOf(), {
+      alternatingBending: 0.1,
+      torque: 0.2,
+      tensileStrength: 105 * KSI,
+    });
+    expect(fatigueFactor).toBeCloseTo(7.6647, 3);
+  });
+
   it('knows the strengths of the catalogue, and takes yield for those of others', () => {
     const load = { alternatingBending: 0.1, torque: 0.2 };
     const known = shaftSafety(shaftOf({ material: findMaterial('stainless') }), load);

@@ -4,7 +4,7 @@ import type { Verification, VerificationInput } from './types.js';
 
 /** Standard errors beyond which a difference is taken for one: 95 %. */
 const SURE = 1.96;
-/** Share of the first amplitude that counts as gone even where less was expected: no run repeats better. Common practice. */
+/** Share of the first amplitude that no run repeats better than: what is left below it counts as gone, a change below it as none. Common practice. */
 const REPEATABLE = 0.05;
 
 /**
@@ -15,7 +15,8 @@ const REPEATABLE = 0.05;
  * @param input - amplitudes of order 1 at one speed, `before` greater than 0; `expected` from the balance
  * @returns a verdict, the ratio with its error and in dB, and what to do next
  * @throws RangeError for a value out of its domain
- * @remarks 95 % of the readings of a correction that did nothing give 'no difference shown'.
+ * @remarks 95 % of the readings of a correction that did nothing give 'no difference shown', and so does any change of up to 5 %:
+ *   no run repeats better.
  * @example
  * const check = verifyBalance({ before: 8, after: 0.9, expected: 0.6, amplitudeError: 0.3 });
  * check.verdict // → 'as expected'
@@ -45,7 +46,7 @@ function judge({
   expected,
   amplitudeError,
 }: Required<VerificationInput>): Verification['verdict'] {
-  const reach = SURE * amplitudeError * Math.SQRT2;
+  const reach = Math.max(SURE * amplitudeError * Math.SQRT2, REPEATABLE * before);
   if (after > before + reach) return 'worse';
   if (after >= before - reach) return 'no difference shown';
   // The expected amplitude is a root mean square of a random length: 95 % lie below √3 of it.

@@ -13,16 +13,17 @@ export interface ShaftLoading {
   readonly torque: number;
   /** N·m, amplitude about the mean. Default 0. */
   readonly torqueSwing?: number;
-  /** How a flat, thread or screw's mark raises bending stress under fatigue. Default 2. */
+  /** How a flat, thread or screw's mark raises bending stress under fatigue. Default 2.14. */
   readonly bendingNotch?: number;
-  /** The same for shear. Default 2. */
+  /** The same for shear. Default 3. */
   readonly torsionNotch?: number;
   /** Pa; that of the material's name if absent. */
   readonly tensileStrength?: number;
 }
 
-/** Of the order of a milled keyway in Shigley, table 7-1, first estimates (2.14 in bending). Our choice. */
-const NOTCH = 2;
+/** An end-milled keyseat, r/d 0.02: Shigley, table 7-1, first estimates of K_t and K_ts. From memory; taken whole, q = 1. */
+const BENDING_NOTCH = 2.14;
+const TORSION_NOTCH = 3;
 /** k_a = a S_ut^b, S_ut in MPa, machined or cold drawn: Shigley, table 6-2 (4.51, −0.265). */
 const SURFACE = [4.51, -0.265] as const;
 /** k_b = 1.24 d^−0.107, d in mm, from 2.79 mm up: Shigley, eq. 6-20; held at its value there below. */
@@ -38,7 +39,8 @@ const HIGHEST_ENDURANCE = 700e6;
  * 1/n = √(σ_a² + 3τ_a²)/S_e + √(σ_m² + 3τ_m²)/S_ut, each stress with its notch; S_e = k_a k_b k_e S_e′
  *
  * @param shaft - its diameters in m and its material
- * @param loading - bending and torque in N·m, each in two parts; notch factors, default 2; `tensileStrength` in Pa
+ * @param loading - bending and torque in N·m, each in two parts; notch factors, default those of an end-milled
+ *   keyseat, 2.14 in bending and 3 in shear; `tensileStrength` in Pa
  * @returns both factors, and the endurance limit they were worked out with
  * @throws RangeError where a load is negative or not finite, or a notch or strength is not greater than 0
  * @remarks For long running in air. Water takes much of the endurance of carbon steel and some of stainless: no limit holds
@@ -50,7 +52,7 @@ const HIGHEST_ENDURANCE = 700e6;
  */
 export function shaftSafety(shaft: Shaft, loading: ShaftLoading): FatigueSafety {
   const { alternatingBending, steadyBending = 0, torque, torqueSwing = 0 } = loading;
-  const { bendingNotch = NOTCH, torsionNotch = NOTCH } = loading;
+  const { bendingNotch = BENDING_NOTCH, torsionNotch = TORSION_NOTCH } = loading;
   for (const [name, load] of Object.entries({ alternatingBending, steadyBending, torque, torqueSwing }))
     checkNotNegative(`shaftSafety: ${name}`, load);
   checkPositive('shaftSafety: bendingNotch', bendingNotch);
