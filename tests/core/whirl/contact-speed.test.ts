@@ -63,6 +63,40 @@ describe('contactSpeed', () => {
     expect(contact.tubes[0]!.bands).toEqual([]);
   });
 
+  it('takes a disc without an unbalance for one of balance grade G16 at each speed', () => {
+    // ISO 21940-11: e = 16 mm/s / Ω, so that the peak of e r²/√((1 − r²)² + (2ζr)²) near r 1 is 0.16 mm / 2ζ = 4 mm
+    const untold = (line: ShaftLine): ShaftLine => ({
+      ...line,
+      shafts: line.shafts.map((shaft) => ({
+        ...shaft,
+        discs: shaft.discs.map(({ name, at, mass, polarInertia, diametralInertia }) => ({
+          name,
+          at,
+          mass,
+          polarInertia,
+          diametralInertia,
+        })),
+      })),
+    });
+    const options = { to: 300, excitations: [{ kind: 'unbalance' }] } as const;
+    expect(contactSpeed(untold(jeffcott(0, 5e-3)), options).speed).toBe(Infinity);
+    const { speed, driven } = contactSpeed(untold(jeffcott(0, 2e-3)), options);
+    expect(driven).toBe(true);
+    // closed form at the speed found: e of that speed
+    const [from] = edges(0.016 / speed / 2e-3, 0.02);
+    expect(Math.abs(speed / (100 * from) - 1)).toBeLessThan(1e-5);
+  });
+
+  it('tells a line that nothing drives from one that never touches', () => {
+    const bare = uniformShaft(['pinned', 'pinned'], { tubeBore: 0.0054 });
+    expect(contactSpeed(bare, { to: 100 })).toMatchObject({ speed: Infinity, driven: false });
+    const never = contactSpeed(jeffcott(1e-4, 3e-3), { to: 300 });
+    expect(never).toMatchObject({ speed: Infinity, driven: true });
+    expect(contactSpeed(jeffcott(1e-4, 3e-3), { to: 300, excitations: [] }).driven).toBe(false);
+    // an even balance by entry is no missing one
+    expect(contactSpeed(jeffcott(0, 3e-3), { to: 300 }).driven).toBe(false);
+  });
+
   it('begins at no speed where the shaft is bent wider than its tube', () => {
     const line = uniformShaft(['pinned', 'pinned'], { runout: 5e-4, tubeBore: 0.0054 });
     expect(contactSpeed(line, { to: 10 }).speed).toBe(0);

@@ -2,6 +2,7 @@ import { checkFinite, checkPositive } from '../internal/checks.js';
 import { refusal } from '../internal/refuse.js';
 import { freeShafts } from '../line/free-shafts.js';
 import type { ShaftLine } from '../line/types.js';
+import { USUAL_BALANCE_GRADE } from '../line/usual-balance-grade.js';
 import { magnitude, plus, type Complex } from '../numerics/complex.js';
 import { NotPositiveDefiniteError } from '../numerics/not-positive-definite-error.js';
 import { buildStaticBeam, type StaticBeam } from './build-static-beam.js';
@@ -10,9 +11,6 @@ import { loadBeam, type BeamAnswer } from './load-beam.js';
 import { unbalanceLoads } from './unbalance-loads.js';
 import { weightLoad } from './weight-load.js';
 import type { LineReactions, ShaftBending, SupportReaction } from './types.js';
-
-/** ISO 21940-11 for cardan and propeller shafts of special demand. From memory. */
-const GRADE = 16;
 
 export interface ReactionOptions {
   /** rad/s */
@@ -44,7 +42,7 @@ export interface ReactionOptions {
  * @see J. S. Przemieniecki, "Theory of Matrix Structural Analysis", 1968; the couples are derived
  */
 export function supportReactions(line: ShaftLine, options: ReactionOptions): LineReactions {
-  const { speed, torque, balanceGrade = GRADE } = options;
+  const { speed, torque, balanceGrade = USUAL_BALANCE_GRADE } = options;
   checkPositive('supportReactions: speed', speed);
   checkFinite('supportReactions: torque', torque);
   const beam = heldBeam(line);

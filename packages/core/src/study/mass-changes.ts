@@ -1,4 +1,5 @@
 import type { Disc, Joint, ShaftLine } from '../line/types.js';
+import { USUAL_BALANCE_GRADE } from '../line/usual-balance-grade.js';
 import { permissibleUnbalance } from '../loads/permissible-unbalance.js';
 import { isPropeller } from '../twist/is-propeller.js';
 import { costsOf, withShaft, type LineChange } from './line-change.js';
@@ -12,8 +13,6 @@ const LIGHT_PROPELLER = 0.35;
 const LIGHT = 0.003;
 /** Balance grade that a static balance on knife edges reaches, ISO 21940-11. Common practice. */
 const BALANCED = 6.3;
-/** Grade that a disc without an unbalance of its own is taken to have, as in `lineLoads`. */
-const USUAL = 16;
 
 /** Lighter joints, a lighter propeller, a balanced one. */
 export function massChanges(line: ShaftLine, { speed }: { readonly speed: number }): LineChange[] {
@@ -131,7 +130,7 @@ function balancedPropeller(line: ShaftLine, speed: number): LineChange[] {
   const rotors = propellers(line);
   const left = ({ mass }: Disc) => permissibleUnbalance({ grade: BALANCED, mass, speed });
   const present = (disc: Disc) =>
-    disc.unbalance ?? permissibleUnbalance({ grade: USUAL, mass: disc.mass, speed });
+    disc.unbalance ?? permissibleUnbalance({ grade: USUAL_BALANCE_GRADE, mass: disc.mass, speed });
   const before = rotors.reduce((sum, disc) => sum + present(disc), 0);
   const after = rotors.reduce((sum, disc) => sum + Math.min(left(disc), present(disc)), 0);
   if (!(after < 0.9 * before)) return [];

@@ -21,17 +21,20 @@ const MODES = 8;
  *
  * @param line - a checked line; one shaft or more has a `tubeBore`
  * @param options - `to`, the highest speed to look at, in rad/s; `damping` and `excitations` as for `whirlResponse`
- * @returns the lowest speed in rad/s, Infinity where none is found up to `to`, and the bands of each tube
+ * @returns the lowest speed in rad/s, Infinity where none is found up to `to`; the bands of each tube; and whether anything drives
+ *   the line: if nothing does (no disc, no run-out), Infinity says nothing about the tube
  * @throws RangeError for an option out of its domain, or a line without a tube
  * @throws MechanismError if a part of the line is free to move
  * @remarks Looked at in 200 even steps and about each critical speed, so that a narrow peak is not stepped over. Counted between the
  *   outermost supports of a shaft; what sags or is mounted off centre in its tube touches earlier.
+ *   Discs without an `unbalance` are as in `whirlResponse`.
  * @example
  * const line = exampleLine();
  * const shafts = line.shafts.map((shaft) => ({ ...shaft, tubeBore: 0.0052 }));
  * const contact = contactSpeed({ ...line, shafts }, { to: 1200 });
  * contact.speed // → 782 rad/s
  * contact.tubes[1].bands.length // → 1
+ * contact.driven // → true
  * @see whirlResponse
  */
 export function contactSpeed(
@@ -44,7 +47,8 @@ export function contactSpeed(
   const steady = steadyWhirl(line, { damping, excitations, fastest: to }, 'contactSpeed');
   const looks = looksUpTo(line, to, steady.at(0)).map((speed) => ({ speed, orders: steady.at(speed) }));
   const tubes = steady.tubes.map((_, tube) => contactOf(steady, tube, looks));
-  return { speed: Math.min(...tubes.flatMap(({ bands }) => bands.map(({ from }) => from))), tubes };
+  const speed = Math.min(...tubes.flatMap(({ bands }) => bands.map(({ from }) => from)));
+  return { speed, driven: steady.driven, tubes };
 }
 
 /** Speeds to look at, ascending from 0. */

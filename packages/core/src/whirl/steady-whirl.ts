@@ -7,7 +7,7 @@ import { dampedSystem } from './damped-system.js';
 import type { LocatedPoint } from './locate-point.js';
 import { tubePoints, type TubePoints } from './tube-points.js';
 import type { Whirl, WhirlDamping, WhirlExcitation } from './types.js';
-import { whirlLoads } from './whirl-loads.js';
+import { whirlLoads, type WhirlLoad } from './whirl-loads.js';
 import { whirlSolver } from './whirl-solver.js';
 
 /** Our choice, no source: plain bushes, and a propeller in water or not. */
@@ -33,6 +33,8 @@ export interface SteadyOrder {
 export interface SteadyWhirl {
   readonly model: WhirlModel;
   readonly tubes: readonly TubePoints[];
+  /** False where the excitations push nowhere on this line. */
+  readonly driven: boolean;
   readonly at: (speed: number) => SteadyOrder[];
 }
 
@@ -51,15 +53,25 @@ export function steadyWhirl(line: ShaftLine, options: SteadyOptions, caller: str
   const loads = whirlLoads(line, base.model, excitations);
   const solver = dampedSystem(line, base, { modal, bushes });
   const at = (speed: number): SteadyOrder[] =>
-    loads.map(({ order, whirl, base: constant, inertial }) => {
-      const motion = {
-        real: constant.real.map((value, i) => value + speed ** 2 * (inertial.real[i] ?? 0)),
-        imaginary: constant.imaginary.map((value, i) => value + speed ** 2 * (inertial.imaginary[i] ?? 0)),
-      };
+    loads.map((load) => {
+      const { order, whirl } = load;
+      const motion = loadAt(load, speed);
       solver({ speed, frequency: order * speed, turn: whirl === 'forward' ? 1 : -1 })(motion);
       return { order, whirl, motion };
     });
-  return { model: base.model, tubes: tubePoints(line, base.model), at };
+  return { model: base.model, tubes: tubePoints(line, base.model), driven: loads.some(pushes), at };
+}
+
+function loadAt({ base, graded, inertial }: WhirlLoad, speed: number): ComplexVector {
+  const part = (of: keyof ComplexVector): Float64Array =>
+    base[of].map((value, i) => value + speed * (graded[of][i] ?? 0) + speed ** 2 * (inertial[of][i] ?? 0));
+  return { real: part('real'), imaginary: part('imaginary') };
+}
+
+function pushes({ base, graded, inertial }: WhirlLoad): boolean {
+  return [base, graded, inertial].some(({ real, imaginary }) =>
+    [real, imaginary].some((part) => part.some((value) => value !== 0)),
+  );
 }
 
 function checkLoad(line: ShaftLine, excitation: WhirlExcitation, where: string): void {

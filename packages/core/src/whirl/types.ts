@@ -82,7 +82,10 @@ export interface SpeedFrequencyMap {
   readonly backward: readonly Float64Array[];
 }
 
-/** Unbalance of the discs, each with its `unbalance`: first order, forward. */
+/**
+ * Unbalance of the discs: first order, forward. A disc without an `unbalance` has at each speed what balance grade G16 leaves it
+ * there, m·16 mm/s/Ω, as in `lineLoads`.
+ */
 export interface UnbalanceExcitation {
   readonly kind: 'unbalance';
   /** rad about the shaft, one for each disc of the line from the motor end; 0 where absent. */
@@ -185,8 +188,10 @@ export interface ContactSpeedOptions {
 
 /** Where a line touches its tubes. */
 export interface ContactSpeed {
-  /** rad/s, the lowest speed at which a shaft touches its tube; Infinity where none does. */
+  /** rad/s, the lowest speed at which a shaft touches its tube; Infinity where none does, or where nothing is `driven`. */
   readonly speed: number;
+  /** Whether the excitations push anywhere on this line. If not there is no whirl to judge a clearance by. */
+  readonly driven: boolean;
   readonly tubes: readonly TubeContact[];
 }
 

@@ -1,4 +1,5 @@
 import type { ShaftLine } from '../line/types.js';
+import { USUAL_BALANCE_GRADE } from '../line/usual-balance-grade.js';
 import { createComplexVector, type ComplexVector } from '../numerics/complex-vector.js';
 import { beamElement } from './beam-element.js';
 import type { WhirlModel } from './build-whirl-model.js';
@@ -14,11 +15,12 @@ import type {
   WhirlExcitation,
 } from './types.js';
 
-/** Loads that turn together: `base` + Ω² `inertial`. */
+/** Loads that turn together: `base` + Ω `graded` + Ω² `inertial`. */
 export interface WhirlLoad {
   readonly order: number;
   readonly whirl: Whirl;
   readonly base: ComplexVector;
+  readonly graded: ComplexVector;
   readonly inertial: ComplexVector;
 }
 
@@ -33,8 +35,8 @@ export function whirlLoads(
     const { order, whirl } = turningOf(excitation);
     let own = loads.find((load) => load.order === order && load.whirl === whirl);
     if (!own) {
-      const { size } = model.mass;
-      own = { order, whirl, base: createComplexVector(size), inertial: createComplexVector(size) };
+      const vector = (): ComplexVector => createComplexVector(model.mass.size);
+      own = { order, whirl, base: vector(), graded: vector(), inertial: vector() };
       loads.push(own);
     }
     addLoad({ line, model, load: own }, excitation);
@@ -76,15 +78,19 @@ function addLoad(loading: Loading, excitation: WhirlExcitation): void {
   }
 }
 
-/** u Ω² at each disc. */
+/** u Ω² at each disc; where none is entered m G Ω, as a balance for that very speed would leave it. */
 function addUnbalance({ line, model, load }: Loading, { phases = [] }: UnbalanceExcitation): void {
   let index = 0;
   line.shafts.forEach(({ discs }, shaft) => {
-    for (const { at, unbalance = 0 } of discs) {
+    for (const { at, mass, unbalance } of discs) {
       const { rows, shape } = locatePoint(model, { shaft, at });
       const phase = phases[index] ?? 0;
       index += 1;
-      addTo(load.inertial, rows, { weights: shape.displacement, size: unbalance, phase });
+      const [to, size] =
+        unbalance === undefined
+          ? [load.graded, (mass * USUAL_BALANCE_GRADE) / 1000]
+          : [load.inertial, unbalance];
+      addTo(to, rows, { weights: shape.displacement, size, phase });
     }
   });
 }

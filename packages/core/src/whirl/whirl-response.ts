@@ -9,14 +9,14 @@ import type { WhirlOrder, WhirlResponse, WhirlResponseOptions } from './types.js
  * The steady whirl of a line through a range of speeds, driven by unbalance, bent shafts, joint couples or other turning forces.
  *
  * An excitation of order n drives (K ± nΩ²G − (nΩ)²M + inΩC) q = f, + forward and − backward, solved at every speed. Unbalance is
- * f = uΩ² at each disc with an `unbalance`; a bent shaft, by its `runout`, what it takes to straighten its arc; a universal joint ½T tan β
+ * f = uΩ² at each disc, u its `unbalance`, else what balance grade G16 leaves it at that speed, u = m·16 mm/s/Ω; a bent shaft, by its `runout`, what it takes to straighten its arc; a universal joint ½T tan β
  * on the driving and ½T sin β on the driven shaft at twice the speed.
  *
  * @param line - a checked line
  * @param options - `speeds` in rad/s, each at least 0; `damping`, modal as a share of critical, default 0.02, and of the bushes in
  *   N·s/m, default 0; `excitations`, default unbalance and bow with all phases 0, which is as bad as they can add
  * @returns for each speed the displacement of every node in m, by order and all together, and the largest in each tube
- * @throws RangeError for an option out of its domain
+ * @throws RangeError for an option out of its domain, or for joint couples where a universal joint stands at 90° or more
  * @throws MechanismError if a part of the line is free to move
  * @remarks Linear: nothing stops the shaft at the wall of its tube, see `contactSpeed`. All damping stands still in the hull
  *   (bushes, water, tube); that in the material of a shaft turns with it and takes nothing from a whirl of the first order. An ideal
