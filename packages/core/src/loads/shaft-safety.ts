@@ -47,7 +47,7 @@ const HIGHEST_ENDURANCE = 700e6;
  *   there for ever. Strengths by the material's name in the catalogue; of others yield stands for the tensile strength.
  * @example
  * const shaft = exampleLine().shafts[1];
- * shaftSafety(shaft, { alternatingBending: 0.1, torque: 0.2, torqueSwing: 0.05 }).fatigueFactor // → 6.5
+ * shaftSafety(shaft, { alternatingBending: 0.1, torque: 0.2, torqueSwing: 0.05 }).fatigueFactor // → 5.1
  * @see Budynas and Nisbett, "Shigley's Mechanical Engineering Design", 9th ed., eq. 7-7 and §6-9
  */
 export function shaftSafety(shaft: Shaft, loading: ShaftLoading): FatigueSafety {
